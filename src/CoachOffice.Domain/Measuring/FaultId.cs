@@ -1,0 +1,30 @@
+namespace CoachOffice.Domain.Measuring;
+
+/// <summary>A measure out of range on one side, written <c>measure.low</c> or <c>measure.high</c>.</summary>
+public readonly record struct FaultId(MeasureId Measure, Side Side) : IComparable<FaultId>
+{
+    /// <summary>Reads <c>measure.low</c> or <c>measure.high</c>; null when it is neither.</summary>
+    public static FaultId? Find(string? text)
+    {
+        var dot = text?.LastIndexOf('.') ?? -1;
+        if (dot <= 0 || !Terms.TryParse<Side>(text![(dot + 1)..], out var side) || side == Side.None) return null;
+        return new FaultId(MeasureId.From(text[..dot]), side);
+    }
+
+    /// <summary>Reads a text that is known to be good; throws <see cref="FormatException"/> otherwise.</summary>
+    public static FaultId Parse(string text) => Find(text) ?? throw new FormatException($"'{text}' is no fault: write measure.low or measure.high.");
+
+    /// <summary>Ordinal by text, so that every list has one order.</summary>
+    public int CompareTo(FaultId other) => string.CompareOrdinal(ToString(), other.ToString());
+
+    public static bool operator <(FaultId left, FaultId right) => left.CompareTo(right) < 0;
+
+    public static bool operator >(FaultId left, FaultId right) => left.CompareTo(right) > 0;
+
+    public static bool operator <=(FaultId left, FaultId right) => left.CompareTo(right) <= 0;
+
+    public static bool operator >=(FaultId left, FaultId right) => left.CompareTo(right) >= 0;
+
+    /// <inheritdoc/>
+    public override string ToString() => $"{Measure.Value}.{Terms.Of(Side)}";
+}

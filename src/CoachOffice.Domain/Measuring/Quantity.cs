@@ -1,0 +1,33 @@
+using System.Globalization;
+
+namespace CoachOffice.Domain.Measuring;
+
+/// <summary>A number with its unit. Never NaN or infinite.</summary>
+public readonly record struct Quantity
+{
+    /// <summary>A quantity; throws <see cref="ArgumentOutOfRangeException"/> for NaN and infinities.</summary>
+    public Quantity(double value, Unit unit)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        if (!double.IsFinite(value)) throw new ArgumentOutOfRangeException(nameof(value), "A quantity is a finite number.");
+        Value = value;
+        Unit = unit;
+    }
+
+    /// <summary>The number, in <see cref="Unit"/>.</summary>
+    public double Value { get; }
+
+    /// <summary>The unit.</summary>
+    public Unit Unit { get; }
+
+    /// <summary>The same amount in another unit of the same dimension; throws <see cref="ArgumentException"/> otherwise.</summary>
+    public Quantity In(Unit unit)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        if (unit.Dimension != Unit.Dimension) throw new ArgumentException($"{Unit} does not convert to {unit}.", nameof(unit));
+        return unit == Unit ? this : new Quantity(Value * Unit.ToBase / unit.ToBase, unit);
+    }
+
+    /// <summary>Shortest exact number and unit, invariant culture.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Value} {Unit}");
+}

@@ -1,0 +1,8 @@
+namespace CoachOffice.Domain.Students;
+
+/// <summary>The side a student plays from.</summary>
+public enum Hand
+{
+    Right,
+    Left,
+}

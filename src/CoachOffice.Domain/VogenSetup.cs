@@ -1,0 +1,6 @@
+using Vogen;
+
+[assembly: VogenDefaults(
+    conversions: Conversions.None,
+    debuggerAttributes: DebuggerAttributeGeneration.Basic,
+    staticAbstractsGeneration: StaticAbstractsGeneration.MostCommon | StaticAbstractsGeneration.InstanceMethodsAndProperties)]
