@@ -1,0 +1,7 @@
+using Vogen;
+
+namespace CoachOffice.Domain.Access;
+
+/// <summary>Identity of a person who signs in.</summary>
+[ValueObject<Guid>]
+public readonly partial struct AccountId;

@@ -1,0 +1,50 @@
+using CoachOffice.Domain.Students;
+using NodaTime;
+
+namespace CoachOffice.Domain.Access;
+
+/// <summary>A capability: whoever holds the token may see one student's one plan. Only the token's SHA-256 is stored.</summary>
+public sealed class PrivateLink
+{
+    private PrivateLink()
+    {
+    }
+
+    public Guid Id { get; private set; }
+
+    /// <summary>SHA-256 of the token's bytes, lower hex. Unique.</summary>
+    public string TokenSha256 { get; private set; } = "";
+
+    public StudentId StudentId { get; private set; }
+
+    /// <summary>The plan it opens.</summary>
+    public Guid PlanId { get; private set; }
+
+    public Instant IssuedAt { get; private set; }
+
+    public Instant ExpiresAt { get; private set; }
+
+    public Instant? RevokedAt { get; private set; }
+
+    public Instant? LastOpenedAt { get; private set; }
+
+    /// <summary>A new link that opens one plan of one student until it expires or is revoked.</summary>
+    public static PrivateLink Issue(Guid id, string tokenSha256, StudentId student, Guid plan, Interval life) => new()
+    {
+        Id = id,
+        TokenSha256 = tokenSha256,
+        StudentId = student,
+        PlanId = plan,
+        IssuedAt = life.Start,
+        ExpiresAt = life.End,
+    };
+
+    /// <summary>True while it opens anything.</summary>
+    public bool IsOpenAt(Instant now) => RevokedAt is null && now < ExpiresAt;
+
+    /// <summary>Ends it for good.</summary>
+    public void Revoke(Instant now) => RevokedAt ??= now;
+
+    /// <summary>Notes a use.</summary>
+    public void Opened(Instant now) => LastOpenedAt = now;
+}

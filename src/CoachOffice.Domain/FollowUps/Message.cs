@@ -1,0 +1,91 @@
+using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Students;
+using NodaTime;
+
+namespace CoachOffice.Domain.FollowUps;
+
+/// <summary>Something due to a student: facts only, never a body or a link. Written in the transaction of what causes it, claimed by lease, sent once.</summary>
+public sealed class Message
+{
+    private Message()
+    {
+    }
+
+    public Guid Id { get; private set; }
+
+    public MessageKind Kind { get; private set; }
+
+    public StudentId StudentId { get; private set; }
+
+    public PlanId PlanId { get; private set; }
+
+    /// <summary>The re-test or other thing it speaks of, or null.</summary>
+    public Guid? SubjectId { get; private set; }
+
+    /// <summary>Kind, student, subject and due day: the same cause twice is one message. Unique.</summary>
+    public string OnceKey { get; private set; } = "";
+
+    public Instant DueAt { get; private set; }
+
+    public MessageState State { get; private set; }
+
+    /// <summary>Why it was written, for the coach.</summary>
+    public string Reason { get; private set; } = "";
+
+    public int Attempts { get; private set; }
+
+    public Instant? LeaseUntil { get; private set; }
+
+    public string? ClaimedBy { get; private set; }
+
+    public Instant? SentAt { get; private set; }
+
+    /// <summary>A code of the last failure or of why it was skipped; no addresses.</summary>
+    public string? LastProblem { get; private set; }
+
+    public Instant CreatedAt { get; private set; }
+
+    /// <summary>A message due later.</summary>
+    public static Message Due(Guid id, DueMessage due, Instant now)
+    {
+        ArgumentNullException.ThrowIfNull(due);
+        return new Message
+        {
+            Id = id,
+            Kind = due.Kind,
+            StudentId = due.StudentId,
+            PlanId = due.PlanId,
+            SubjectId = due.SubjectId,
+            OnceKey = due.OnceKey,
+            DueAt = due.DueAt,
+            Reason = due.Reason,
+            CreatedAt = now,
+        };
+    }
+
+    /// <summary>The Message-ID header's left part: the same at every attempt.</summary>
+    public string StableName => $"{Terms.Of(Kind)}.{Id:N}";
+
+    /// <summary>The plan is paused.</summary>
+    public void Hold()
+    {
+        if (State == MessageState.Waiting) State = MessageState.Held;
+    }
+
+    /// <summary>The plan goes on; due again no earlier than now.</summary>
+    public void Release(Instant notBefore)
+    {
+        if (State is not (MessageState.Held or MessageState.NeedsAttention)) return;
+        (State, DueAt, Attempts, LeaseUntil, ClaimedBy) = (MessageState.Waiting, Instant.Max(DueAt, notBefore), 0, null, null);
+    }
+
+    /// <summary>It will not be sent.</summary>
+    public void Skip(string why)
+    {
+        if (State is MessageState.Sent) return;
+        (State, LastProblem, LeaseUntil, ClaimedBy) = (MessageState.Skipped, why, null, null);
+    }
+
+    /// <summary>Due at another time.</summary>
+    public void MoveTo(Instant dueAt) => DueAt = dueAt;
+}

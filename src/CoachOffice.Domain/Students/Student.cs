@@ -1,0 +1,115 @@
+using CoachOffice.Domain.Measuring;
+using NodaTime;
+
+namespace CoachOffice.Domain.Students;
+
+/// <summary>A person who takes lessons. Details are checked by <see cref="StudentCheck"/> before they get here.</summary>
+public sealed class Student
+{
+    private Student()
+    {
+    }
+
+    public StudentId Id { get; private set; }
+
+    public string GivenName { get; private set; } = "";
+
+    public string FamilyName { get; private set; } = "";
+
+    public string Email { get; private set; } = "";
+
+    public string Phone { get; private set; } = "";
+
+    public LocalDate? BirthDate { get; private set; }
+
+    public Guardian? Guardian { get; private set; }
+
+    public Hand Hand { get; private set; }
+
+    public Level Level { get; private set; }
+
+    public IReadOnlyList<Goal> Goals { get; private set; } = [];
+
+    public IReadOnlyList<Kit> Kit { get; private set; } = [];
+
+    public Room Room { get; private set; }
+
+    public int MinutesPerWeek { get; private set; }
+
+    public int DaysPerWeek { get; private set; }
+
+    public IReadOnlyList<StudentLimit> Limits { get; private set; } = [];
+
+    /// <summary>Wanted club-head speed in m/s, or null.</summary>
+    public double? ClubSpeedGoalMetresPerSecond { get; private set; }
+
+    /// <summary>Stature in cm, or null.</summary>
+    public double? HeightCm { get; private set; }
+
+    public string Notes { get; private set; } = "";
+
+    /// <summary>Name, mail and phone without marks and in lower case, for the search; kept by the data layer's save step.</summary>
+    public string SearchText { get; private set; } = "";
+
+    public Instant AddedAt { get; private set; }
+
+    public Instant? ArchivedAt { get; private set; }
+
+    /// <summary>Set when the person was erased for good; only a pseudonym is left.</summary>
+    public Instant? ErasedAt { get; private set; }
+
+    /// <summary>Set when the student asked for no more encouragement.</summary>
+    public Instant? MessagesStoppedAt { get; private set; }
+
+    /// <summary>Concurrency token, raised at each save.</summary>
+    public int Version { get; private set; }
+
+    public string FullName => FamilyName.Length == 0 ? GivenName : $"{GivenName} {FamilyName}";
+
+    /// <summary>A new student.</summary>
+    public static Student Register(StudentId id, StudentDetails details, Instant now)
+    {
+        var student = new Student { Id = id, AddedAt = now };
+        student.Change(details);
+        return student;
+    }
+
+    /// <summary>Takes over what a person entered.</summary>
+    public void Change(StudentDetails details)
+    {
+        ArgumentNullException.ThrowIfNull(details);
+        (GivenName, FamilyName) = (details.GivenName.Trim(), details.FamilyName.Trim());
+        (Email, Phone, Notes) = (details.Email.Trim(), details.Phone.Trim(), details.Notes.Trim());
+        (BirthDate, Guardian) = (details.BirthDate, details.Guardian);
+        (Hand, Level, Room) = (details.Hand, details.Level, details.Room);
+        (Goals, Kit, Limits) = (details.Goals, details.Kit, details.Limits);
+        (MinutesPerWeek, DaysPerWeek) = (details.MinutesPerWeek, details.DaysPerWeek);
+        ClubSpeedGoalMetresPerSecond = details.ClubSpeedGoal?.In(Unit.MetrePerSecond).Value;
+        HeightCm = details.Height?.In(Unit.Centimetre).Value;
+        SearchText = StudentSearch.TextOf(GivenName, FamilyName, Email, Phone);
+    }
+
+    /// <summary>Where mail goes on a day: to the guardian of a minor, else to the student; null when there is no address.</summary>
+    public MailRecipient? RecipientOn(LocalDate day)
+    {
+        if (ErasedAt is not null) return null;
+        if (BirthDate is { } born && Ages.IsMinor(born, day)) return Guardian is { } g ? new MailRecipient(g.Name, g.Email, true) : null;
+        return Email.Length > 0 ? new MailRecipient(FullName, Email, false) : null;
+    }
+
+    public void Archive(Instant now) => ArchivedAt ??= now;
+
+    public void Restore() => ArchivedAt = null;
+
+    public void StopMessages(Instant now) => MessagesStoppedAt ??= now;
+
+    public void ResumeMessages() => MessagesStoppedAt = null;
+
+    /// <summary>Removes the person and keeps a pseudonym, so that sums and figures stay right.</summary>
+    public void Erase(Instant now)
+    {
+        var pseudonym = $"Former student {Id.Value.ToString("N")[^6..]}";
+        Change(new StudentDetails { GivenName = pseudonym, Hand = Hand, Level = Level, Room = Room, MinutesPerWeek = 0, DaysPerWeek = 0 });
+        (ErasedAt, ArchivedAt) = (now, ArchivedAt ?? now);
+    }
+}

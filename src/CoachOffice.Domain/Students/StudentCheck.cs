@@ -1,0 +1,52 @@
+using CoachOffice.Domain.Measuring;
+using NodaTime;
+
+namespace CoachOffice.Domain.Students;
+
+/// <summary>What must hold of a student's details before they are saved.</summary>
+public static class StudentCheck
+{
+    /// <summary>Everything that is wrong, each with its field and what would be right.</summary>
+    /// <param name="details">As entered.</param>
+    /// <param name="today">The practice's day.</param>
+    public static IReadOnlyList<Refusal> Of(StudentDetails details, LocalDate today)
+    {
+        ArgumentNullException.ThrowIfNull(details);
+        return [.. Identity(details, today), .. Guardianship(details, today), .. Week(details), .. Body(details, today)];
+    }
+
+    private static IEnumerable<Refusal> Identity(StudentDetails d, LocalDate today)
+    {
+        if (string.IsNullOrWhiteSpace(d.GivenName)) yield return new("student-name", "Give the student a name.", nameof(d.GivenName));
+        if (d.GivenName.Length > 120 || d.FamilyName.Length > 120) yield return new("student-name-long", "A name may have up to 120 characters.", nameof(d.GivenName));
+        if (d.Email.Length > 0 && !MailAddress.LooksRight(d.Email)) yield return new("student-mail", $"'{d.Email}' is no mail address; write it like name@example.org.", nameof(d.Email));
+        if (d.BirthDate is { } born && (born > today || born < today.PlusYears(-110)))
+            yield return new("student-birth-date", "The birth date lies in the future or more than 110 years back; write it as year-month-day.", nameof(d.BirthDate));
+    }
+
+    private static IEnumerable<Refusal> Guardianship(StudentDetails d, LocalDate today)
+    {
+        var minor = d.BirthDate is { } born && Ages.IsMinor(born, today);
+        if (minor && d.Guardian is null)
+            yield return new("guardian-needed", "A student under 18 needs a guardian: give the guardian's name and mail address, messages go there.", "Guardian.Name");
+        if (d.Guardian is { } g && !MailAddress.LooksRight(g.Email))
+            yield return new("guardian-mail", "Give the guardian's mail address, like name@example.org.", "Guardian.Email");
+    }
+
+    private static IEnumerable<Refusal> Week(StudentDetails d)
+    {
+        if (d.MinutesPerWeek is < 0 or > 2400) yield return new("student-minutes", "Minutes a week lie between 0 and 2400.", nameof(d.MinutesPerWeek));
+        if (d.DaysPerWeek is < 0 or > 7) yield return new("student-days", "Days a week lie between 0 and 7.", nameof(d.DaysPerWeek));
+        if (d.Goals.Distinct().Count() != d.Goals.Count) yield return new("student-goals", "Name each goal once, the most important first.", nameof(d.Goals));
+        if (d.ClubSpeedGoal is { } goal && goal.In(Unit.MetrePerSecond).Value is < 8 or > 70)
+            yield return new("student-speed-goal", "The club-speed goal lies between 8 and 70 m/s (18 and 157 mph).", nameof(d.ClubSpeedGoal));
+    }
+
+    private static IEnumerable<Refusal> Body(StudentDetails d, LocalDate today)
+    {
+        if (d.Height is { } height && height.In(Unit.Centimetre).Value is < 80 or > 230)
+            yield return new("student-height", "Height lies between 80 and 230 cm.", nameof(d.Height));
+        if (d.Limits.Any(l => l.NotedOn > today)) yield return new("limit-date", "A limit is noted today or earlier.", nameof(d.Limits));
+        if (d.Limits.GroupBy(l => l.Region).Any(g => g.Count() > 1)) yield return new("limit-twice", "Name each region once.", nameof(d.Limits));
+    }
+}
