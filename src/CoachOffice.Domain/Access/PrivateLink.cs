@@ -3,7 +3,7 @@ using NodaTime;
 
 namespace CoachOffice.Domain.Access;
 
-/// <summary>A capability: whoever holds the token may see one student's one plan. Only the token's SHA-256 is stored.</summary>
+/// <summary>A capability: whoever holds the token may do one thing for one student's one plan. Only the token's SHA-256 is stored.</summary>
 public sealed class PrivateLink
 {
     private PrivateLink()
@@ -17,6 +17,9 @@ public sealed class PrivateLink
 
     public StudentId StudentId { get; private set; }
 
+    /// <summary>What the holder may do; a token of one kind never opens the other.</summary>
+    public LinkPurpose Purpose { get; private set; }
+
     /// <summary>The plan it opens.</summary>
     public Guid PlanId { get; private set; }
 
@@ -29,7 +32,7 @@ public sealed class PrivateLink
     public Instant? LastOpenedAt { get; private set; }
 
     /// <summary>A new link that opens one plan of one student until it expires or is revoked.</summary>
-    public static PrivateLink Issue(Guid id, string tokenSha256, StudentId student, Guid plan, Interval life) => new()
+    public static PrivateLink Issue(Guid id, string tokenSha256, StudentId student, Guid plan, Interval life, LinkPurpose purpose = LinkPurpose.Plan) => new()
     {
         Id = id,
         TokenSha256 = tokenSha256,
@@ -37,6 +40,7 @@ public sealed class PrivateLink
         PlanId = plan,
         IssuedAt = life.Start,
         ExpiresAt = life.End,
+        Purpose = purpose,
     };
 
     /// <summary>True while it opens anything.</summary>

@@ -17,6 +17,9 @@ public sealed record DueMessage
 
     public required Instant DueAt { get; init; }
 
+    /// <summary>Goes out whatever the hour.</summary>
+    public bool AtOnce { get; init; }
+
     /// <summary>For the coach: which rule, on which facts.</summary>
     public required string Reason { get; init; }
 

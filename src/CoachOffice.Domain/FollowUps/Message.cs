@@ -29,6 +29,9 @@ public sealed class Message
 
     public MessageState State { get; private set; }
 
+    /// <summary>True when it goes out whatever the hour: a plan just approved, or a coach's own "send now".</summary>
+    public bool AtOnce { get; private set; }
+
     /// <summary>Why it was written, for the coach.</summary>
     public string Reason { get; private set; } = "";
 
@@ -37,6 +40,9 @@ public sealed class Message
     public Instant? LeaseUntil { get; private set; }
 
     public string? ClaimedBy { get; private set; }
+
+    /// <summary>When its handing over began; still set after a crash in the middle, so nobody knows whether it arrived.</summary>
+    public Instant? SendingAt { get; private set; }
 
     public Instant? SentAt { get; private set; }
 
@@ -58,6 +64,7 @@ public sealed class Message
             SubjectId = due.SubjectId,
             OnceKey = due.OnceKey,
             DueAt = due.DueAt,
+            AtOnce = due.AtOnce,
             Reason = due.Reason,
             CreatedAt = now,
         };
@@ -76,7 +83,7 @@ public sealed class Message
     public void Release(Instant notBefore)
     {
         if (State is not (MessageState.Held or MessageState.NeedsAttention)) return;
-        (State, DueAt, Attempts, LeaseUntil, ClaimedBy) = (MessageState.Waiting, Instant.Max(DueAt, notBefore), 0, null, null);
+        (State, DueAt, Attempts, LeaseUntil, ClaimedBy, SendingAt) = (MessageState.Waiting, Instant.Max(DueAt, notBefore), 0, null, null, null);
     }
 
     /// <summary>It will not be sent.</summary>

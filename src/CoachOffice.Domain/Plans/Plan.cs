@@ -47,6 +47,9 @@ public sealed class Plan
     /// <summary>Reason of the pause while on hold, e.g. <c>pain-report</c>.</summary>
     public string? HoldReason { get; private set; }
 
+    /// <summary>The day practice goes on, as the coach set it when restarting after a pause; null when never paused.</summary>
+    public LocalDate? RestartsOn { get; private set; }
+
     /// <summary>Concurrency token, raised at each save.</summary>
     public int Version { get; private set; }
 
@@ -78,6 +81,9 @@ public sealed class Plan
         HoldReason = next == PlanStatus.OnHold ? step.Reason : null;
         Status = next;
     }
+
+    /// <summary>The day practice goes on after a pause.</summary>
+    public void RestartOn(LocalDate day) => RestartsOn = day;
 
     /// <summary>The coach's words on top.</summary>
     public void Write(string message) => Message = message.Trim();
