@@ -1,0 +1,11 @@
+namespace CoachOffice.Domain.Access;
+
+/// <summary>What the holder of a private link may do.</summary>
+public enum LinkPurpose
+{
+    /// <summary>Read the plan and check in.</summary>
+    Plan,
+
+    /// <summary>Stop reminders, nothing else.</summary>
+    StopMessages,
+}
