@@ -25,8 +25,14 @@ public readonly record struct Quantity
     {
         ArgumentNullException.ThrowIfNull(unit);
         if (unit.Dimension != Unit.Dimension) throw new ArgumentException($"{Unit} does not convert to {unit}.", nameof(unit));
-        return unit == Unit ? this : new Quantity(Value * Unit.ToBase / unit.ToBase, unit);
+        return unit == Unit ? this : new Quantity(Convert(Value, Unit.ToBase, unit.ToBase), unit);
     }
+
+    /// <summary>In decimals where they reach, so that 12.1 in is 30.734 cm and not a hair less.</summary>
+    private static double Convert(double value, double from, double to) =>
+        Math.Abs(value) is > 1e-9 and < 1e12 ? (double)(Exact(value) * Exact(from) / Exact(to)) : value * from / to;
+
+    private static decimal Exact(double value) => decimal.Parse(value.ToString("R", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture);
 
     /// <summary>Shortest exact number and unit, invariant culture.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Value} {Unit}");

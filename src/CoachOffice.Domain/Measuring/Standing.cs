@@ -1,6 +1,6 @@
 namespace CoachOffice.Domain.Measuring;
 
-/// <summary>Where the value stands now, apart from whether it moved.</summary>
+/// <summary>Where the re-tested value stands, apart from whether it moved.</summary>
 public enum Standing
 {
     InRange,
