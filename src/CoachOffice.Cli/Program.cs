@@ -1,1 +1,4 @@
-return 64;
+using CoachOffice.Cli;
+
+await using var output = Console.OpenStandardOutput();
+return CommandLine.Run(args, output, Console.Error);

@@ -9,7 +9,7 @@ namespace CoachOffice.Drafting.Reading.Canonical;
 /// <summary>The one written form of a lesson's facts, and the hash that names it: the names of the lesson's own file, defaults filled in, values in the measures' units.</summary>
 public static class CanonicalInput
 {
-    /// <summary>RFC 8785 JSON of the facts; readings and kit are sorted, since their order means nothing.</summary>
+    /// <summary>RFC 8785 JSON of the facts, readings sorted by measure; what was not given and has no default is left out.</summary>
     public static byte[] Write(LessonFacts facts) => CanonicalJson.Write(Tree(facts));
 
     /// <summary>SHA-256 of the canonical form, lower-case hexadecimal.</summary>
@@ -34,9 +34,9 @@ public static class CanonicalInput
             ["goals"] = List(student.Goals.Select(goal => (JsonNode)Terms.Of(goal))),
             ["minutesPerWeek"] = student.MinutesPerWeek,
             ["daysPerWeek"] = student.DaysPerWeek,
-            ["kit"] = List(student.Kit.Order().Select(kit => (JsonNode)Terms.Of(kit))),
+            ["kit"] = List(student.Kit.Select(kit => (JsonNode)Terms.Of(kit))),
             ["room"] = Terms.Of(student.Room),
-            ["limits"] = List(student.Limits.OrderBy(l => l.Region).ThenBy(l => l.Status).Select(Limit)),
+            ["limits"] = List(student.Limits.Select(Limit)),
         };
         if (student.ClubSpeedGoal is { } goal) map.Add("clubSpeedGoal", new JsonObject { ["value"] = goal.Value, ["unit"] = goal.Unit.Symbol });
         if (student.HeightCm is { } height) map.Add("heightCm", height);

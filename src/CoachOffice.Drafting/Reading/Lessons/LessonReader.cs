@@ -23,6 +23,17 @@ public static class LessonReader
         return faults.Result(() => facts!);
     }
 
+    /// <summary>The same from a file of the disk; a missing or too big file is a fault.</summary>
+    public static ReadResult<LessonFacts> FromFile(string file, Rulebook book)
+    {
+        var faults = new FaultList();
+        var found = new FileInfo(file);
+        if (!found.Exists) faults.Add(new Position(file, 1, 1), Fault.WholeFile, "there is no such file");
+        else if (found.Length > FileText.MostBytes) FileText.TooBig(file, found.Length, faults);
+        else return Read(file, File.ReadAllBytes(file), book);
+        return faults.Result<LessonFacts>(() => throw new InvalidOperationException("There was a fault."));
+    }
+
     private static LessonFacts Facts(Entry entry, Rulebook book)
     {
         var asOf = AsOf(entry);

@@ -1,0 +1,29 @@
+using System.CommandLine;
+using CoachOffice.Drafting.Reading;
+
+namespace CoachOffice.Cli;
+
+/// <summary><c>check-rulebook [--rules DIR]</c>: reads the rulebook and says how much it holds and by which hash it goes.</summary>
+internal static class CheckRulebook
+{
+    public static Command Command(Report report)
+    {
+        var rules = RulesDirectory.Option();
+        var command = new Command("check-rulebook", "Reads a rulebook and names every fault in it, or says what it holds.") { rules };
+        command.SetAction(parsed => Run(parsed.GetValue(rules), report));
+        return command;
+    }
+
+    private static int Run(string? rules, Report report)
+    {
+        if (RulesDirectory.Load(rules, report) is not { } loaded) return ExitCode.Refused;
+        report.Write(Summary(loaded) + "\n");
+        return ExitCode.Done;
+    }
+
+    private static string Summary(LoadedRulebook loaded)
+    {
+        var book = loaded.Book;
+        return $"{book.Measures.Count} measures, {book.Patterns.Count} patterns, {book.Drills.Count} drills, {book.Progressions.Count} progressions, sha256 {loaded.Sha256}";
+    }
+}
