@@ -1,3 +1,4 @@
+using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
 using NodaTime;
 
@@ -21,7 +22,7 @@ public sealed class PrivateLink
     public LinkPurpose Purpose { get; private set; }
 
     /// <summary>The plan it opens.</summary>
-    public Guid PlanId { get; private set; }
+    public PlanId PlanId { get; private set; }
 
     public Instant IssuedAt { get; private set; }
 
@@ -32,7 +33,7 @@ public sealed class PrivateLink
     public Instant? LastOpenedAt { get; private set; }
 
     /// <summary>A new link that opens one plan of one student until it expires or is revoked.</summary>
-    public static PrivateLink Issue(Guid id, string tokenSha256, StudentId student, Guid plan, Interval life, LinkPurpose purpose = LinkPurpose.Plan) => new()
+    public static PrivateLink Issue(Guid id, string tokenSha256, StudentId student, PlanId plan, Interval life, LinkPurpose purpose = LinkPurpose.Plan) => new()
     {
         Id = id,
         TokenSha256 = tokenSha256,

@@ -48,7 +48,7 @@ public sealed class Student
 
     public string Notes { get; private set; } = "";
 
-    /// <summary>Name, mail and phone without marks and in lower case, for the search; kept by the data layer's save step.</summary>
+    /// <summary>Family name, given name, mail and phone without marks and in lower case: for search and order of lists.</summary>
     public string SearchText { get; private set; } = "";
 
     public Instant AddedAt { get; private set; }
@@ -86,7 +86,7 @@ public sealed class Student
         (MinutesPerWeek, DaysPerWeek) = (details.MinutesPerWeek, details.DaysPerWeek);
         ClubSpeedGoalMetresPerSecond = details.ClubSpeedGoal?.In(Unit.MetrePerSecond).Value;
         HeightCm = details.Height?.In(Unit.Centimetre).Value;
-        SearchText = StudentSearch.TextOf(GivenName, FamilyName, Email, Phone);
+        SearchText = StudentSearch.TextOf(FamilyName, GivenName, Email, Phone);
     }
 
     /// <summary>Where mail goes on a day: to the guardian of a minor, else to the student; null when there is no address.</summary>

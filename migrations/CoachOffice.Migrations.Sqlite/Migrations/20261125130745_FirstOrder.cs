@@ -1,0 +1,948 @@
+﻿using System;
+using Microsoft.EntityFrameworkCore.Migrations;
+
+#nullable disable
+
+namespace CoachOffice.Migrations.Sqlite.Migrations
+{
+    /// <inheritdoc />
+    public partial class FirstOrder : Migration
+    {
+        /// <inheritdoc />
+        protected override void Up(MigrationBuilder migrationBuilder)
+        {
+            migrationBuilder.CreateTable(
+                name: "Accounts",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    DisplayName = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
+                    Policy = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    DisabledAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Zone = table.Column<string>(type: "TEXT", maxLength: 64, nullable: true),
+                    UserName = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    NormalizedUserName = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    Email = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    NormalizedEmail = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    EmailConfirmed = table.Column<bool>(type: "INTEGER", nullable: false),
+                    PasswordHash = table.Column<string>(type: "TEXT", nullable: true),
+                    SecurityStamp = table.Column<string>(type: "TEXT", nullable: true),
+                    ConcurrencyStamp = table.Column<string>(type: "TEXT", nullable: true),
+                    PhoneNumber = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    PhoneNumberConfirmed = table.Column<bool>(type: "INTEGER", nullable: false),
+                    TwoFactorEnabled = table.Column<bool>(type: "INTEGER", nullable: false),
+                    LockoutEnd = table.Column<DateTimeOffset>(type: "TEXT", nullable: true),
+                    LockoutEnabled = table.Column<bool>(type: "INTEGER", nullable: false),
+                    AccessFailedCount = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Accounts", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "AuditEntries",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    Account = table.Column<Guid>(type: "TEXT", nullable: true),
+                    ActorName = table.Column<string>(type: "TEXT", nullable: false),
+                    Action = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
+                    Subject = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    SubjectId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Detail = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_AuditEntries", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "DataProtectionKeys",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    FriendlyName = table.Column<string>(type: "TEXT", nullable: true),
+                    Xml = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_DataProtectionKeys", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "KeptRulebooks",
+                columns: table => new
+                {
+                    Sha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
+                    Text = table.Column<string>(type: "TEXT", nullable: false),
+                    KeptAt = table.Column<DateTime>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_KeptRulebooks", x => x.Sha256);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Practices",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
+                    Zone = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
+                    Currency = table.Column<string>(type: "TEXT", maxLength: 3, nullable: false),
+                    Units = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    EmergencyNumber = table.Column<string>(type: "TEXT", nullable: false),
+                    RequiresSecondFactor = table.Column<bool>(type: "INTEGER", nullable: false),
+                    MailFrom = table.Column<string>(type: "TEXT", nullable: false),
+                    PublicAddress = table.Column<string>(type: "TEXT", nullable: false),
+                    IsDemo = table.Column<bool>(type: "INTEGER", nullable: false),
+                    OpenedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false),
+                    Only = table.Column<int>(type: "INTEGER", nullable: false, defaultValue: 1)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Practices", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Roles",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    NormalizedName = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    ConcurrencyStamp = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Roles", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Students",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    GivenName = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
+                    FamilyName = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
+                    Email = table.Column<string>(type: "TEXT", maxLength: 254, nullable: false),
+                    Phone = table.Column<string>(type: "TEXT", nullable: false),
+                    BirthDate = table.Column<DateOnly>(type: "TEXT", nullable: true),
+                    Guardian = table.Column<string>(type: "TEXT", nullable: true),
+                    Hand = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Level = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Goals = table.Column<string>(type: "TEXT", nullable: false),
+                    Kit = table.Column<string>(type: "TEXT", nullable: false),
+                    Room = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    MinutesPerWeek = table.Column<int>(type: "INTEGER", nullable: false),
+                    DaysPerWeek = table.Column<int>(type: "INTEGER", nullable: false),
+                    Limits = table.Column<string>(type: "TEXT", nullable: false),
+                    ClubSpeedGoalMetresPerSecond = table.Column<double>(type: "REAL", nullable: true),
+                    HeightCm = table.Column<double>(type: "REAL", nullable: true),
+                    Notes = table.Column<string>(type: "TEXT", nullable: false),
+                    SearchText = table.Column<string>(type: "TEXT", nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    ArchivedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    ErasedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    MessagesStoppedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Students", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "AccountClaims",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    UserId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ClaimType = table.Column<string>(type: "TEXT", nullable: true),
+                    ClaimValue = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_AccountClaims", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_AccountClaims_Accounts_UserId",
+                        column: x => x.UserId,
+                        principalTable: "Accounts",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Cascade);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "AccountLogins",
+                columns: table => new
+                {
+                    LoginProvider = table.Column<string>(type: "TEXT", maxLength: 128, nullable: false),
+                    ProviderKey = table.Column<string>(type: "TEXT", maxLength: 128, nullable: false),
+                    ProviderDisplayName = table.Column<string>(type: "TEXT", nullable: true),
+                    UserId = table.Column<Guid>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_AccountLogins", x => new { x.LoginProvider, x.ProviderKey });
+                    table.ForeignKey(
+                        name: "FK_AccountLogins_Accounts_UserId",
+                        column: x => x.UserId,
+                        principalTable: "Accounts",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Cascade);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "AccountPasskeys",
+                columns: table => new
+                {
+                    CredentialId = table.Column<byte[]>(type: "BLOB", maxLength: 1024, nullable: false),
+                    UserId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Data = table.Column<string>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_AccountPasskeys", x => x.CredentialId);
+                    table.ForeignKey(
+                        name: "FK_AccountPasskeys_Accounts_UserId",
+                        column: x => x.UserId,
+                        principalTable: "Accounts",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Cascade);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "AccountTokens",
+                columns: table => new
+                {
+                    UserId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    LoginProvider = table.Column<string>(type: "TEXT", maxLength: 128, nullable: false),
+                    Name = table.Column<string>(type: "TEXT", maxLength: 128, nullable: false),
+                    Value = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_AccountTokens", x => new { x.UserId, x.LoginProvider, x.Name });
+                    table.ForeignKey(
+                        name: "FK_AccountTokens_Accounts_UserId",
+                        column: x => x.UserId,
+                        principalTable: "Accounts",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Cascade);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "BooksInForce",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false),
+                    Sha256 = table.Column<string>(type: "TEXT", nullable: false),
+                    AdoptedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    AdoptedBy = table.Column<string>(type: "TEXT", nullable: false),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_BooksInForce", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_BooksInForce_KeptRulebooks_Sha256",
+                        column: x => x.Sha256,
+                        principalTable: "KeptRulebooks",
+                        principalColumn: "Sha256",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "AccountRoles",
+                columns: table => new
+                {
+                    UserId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    RoleId = table.Column<Guid>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_AccountRoles", x => new { x.UserId, x.RoleId });
+                    table.ForeignKey(
+                        name: "FK_AccountRoles_Accounts_UserId",
+                        column: x => x.UserId,
+                        principalTable: "Accounts",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Cascade);
+                    table.ForeignKey(
+                        name: "FK_AccountRoles_Roles_RoleId",
+                        column: x => x.RoleId,
+                        principalTable: "Roles",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Cascade);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "RoleClaims",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    RoleId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ClaimType = table.Column<string>(type: "TEXT", nullable: true),
+                    ClaimValue = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_RoleClaims", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_RoleClaims_Roles_RoleId",
+                        column: x => x.RoleId,
+                        principalTable: "Roles",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Cascade);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Lessons",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    CoachId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    HeldOn = table.Column<DateOnly>(type: "TEXT", nullable: false),
+                    Club = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Kind = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Observations = table.Column<string>(type: "TEXT", nullable: false),
+                    Notes = table.Column<string>(type: "TEXT", nullable: false),
+                    CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Lessons", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Lessons_Students_StudentId",
+                        column: x => x.StudentId,
+                        principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Readings",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Measure = table.Column<string>(type: "TEXT", maxLength: 80, nullable: false),
+                    Value = table.Column<double>(type: "REAL", nullable: false),
+                    Swing = table.Column<int>(type: "INTEGER", nullable: false),
+                    Instrument = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    FrameRate = table.Column<double>(type: "REAL", nullable: true),
+                    EnteredAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    WithdrawnAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Readings", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Readings_Lessons_LessonId",
+                        column: x => x.LessonId,
+                        principalTable: "Lessons",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "StoredDrafts",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Json = table.Column<string>(type: "TEXT", nullable: false),
+                    InputJson = table.Column<string>(type: "TEXT", nullable: false),
+                    InputSha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
+                    RulebookSha256 = table.Column<string>(type: "TEXT", nullable: false),
+                    Engine = table.Column<string>(type: "TEXT", nullable: false),
+                    MadeAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    MadeBy = table.Column<Guid>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_StoredDrafts", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_StoredDrafts_KeptRulebooks_RulebookSha256",
+                        column: x => x.RulebookSha256,
+                        principalTable: "KeptRulebooks",
+                        principalColumn: "Sha256",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_StoredDrafts_Lessons_LessonId",
+                        column: x => x.LessonId,
+                        principalTable: "Lessons",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_StoredDrafts_Students_StudentId",
+                        column: x => x.StudentId,
+                        principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Plans",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    DraftId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Status = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Message = table.Column<string>(type: "TEXT", nullable: false),
+                    IfThen = table.Column<string>(type: "TEXT", nullable: false),
+                    CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    ApprovedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    ApprovedBy = table.Column<string>(type: "TEXT", nullable: true),
+                    HoldReason = table.Column<string>(type: "TEXT", nullable: true),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Plans", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Plans_Lessons_LessonId",
+                        column: x => x.LessonId,
+                        principalTable: "Lessons",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Plans_StoredDrafts_DraftId",
+                        column: x => x.DraftId,
+                        principalTable: "StoredDrafts",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Plans_Students_StudentId",
+                        column: x => x.StudentId,
+                        principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "CheckIns",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    PracticedOn = table.Column<DateOnly>(type: "TEXT", nullable: false),
+                    Minutes = table.Column<int>(type: "INTEGER", nullable: false),
+                    RepetitionsPercent = table.Column<int>(type: "INTEGER", nullable: true),
+                    CountReached = table.Column<bool>(type: "INTEGER", nullable: false),
+                    Pain = table.Column<bool>(type: "INTEGER", nullable: false),
+                    PainRegion = table.Column<string>(type: "TEXT", maxLength: 40, nullable: true),
+                    Emergency = table.Column<bool>(type: "INTEGER", nullable: false),
+                    Comment = table.Column<string>(type: "TEXT", nullable: false),
+                    SeenAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_CheckIns", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_CheckIns_Plans_PlanId",
+                        column: x => x.PlanId,
+                        principalTable: "Plans",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_CheckIns_Students_StudentId",
+                        column: x => x.StudentId,
+                        principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Messages",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Kind = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    SubjectId = table.Column<Guid>(type: "TEXT", nullable: true),
+                    OnceKey = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    DueAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    State = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Reason = table.Column<string>(type: "TEXT", nullable: false),
+                    Attempts = table.Column<int>(type: "INTEGER", nullable: false),
+                    LeaseUntil = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    ClaimedBy = table.Column<string>(type: "TEXT", nullable: true),
+                    SentAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    LastProblem = table.Column<string>(type: "TEXT", nullable: true),
+                    CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Messages", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Messages_Plans_PlanId",
+                        column: x => x.PlanId,
+                        principalTable: "Plans",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Messages_Students_StudentId",
+                        column: x => x.StudentId,
+                        principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "PlanChanges",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    From = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    To = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Reason = table.Column<string>(type: "TEXT", nullable: false),
+                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    By = table.Column<string>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_PlanChanges", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_PlanChanges_Plans_PlanId",
+                        column: x => x.PlanId,
+                        principalTable: "Plans",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "PlanEdits",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    What = table.Column<string>(type: "TEXT", nullable: false),
+                    Original = table.Column<string>(type: "TEXT", nullable: false),
+                    Changed = table.Column<string>(type: "TEXT", nullable: false),
+                    Reason = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Comment = table.Column<string>(type: "TEXT", nullable: false),
+                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    By = table.Column<string>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_PlanEdits", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_PlanEdits_Plans_PlanId",
+                        column: x => x.PlanId,
+                        principalTable: "Plans",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "PlanStages",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Order = table.Column<int>(type: "INTEGER", nullable: false),
+                    Fault = table.Column<string>(type: "TEXT", maxLength: 90, nullable: false),
+                    Stage = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Status = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Drills = table.Column<string>(type: "TEXT", nullable: false),
+                    Gate = table.Column<string>(type: "TEXT", nullable: false),
+                    StartedOn = table.Column<DateOnly>(type: "TEXT", nullable: true),
+                    DueOn = table.Column<DateOnly>(type: "TEXT", nullable: true),
+                    EndedOn = table.Column<DateOnly>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_PlanStages", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_PlanStages_Plans_PlanId",
+                        column: x => x.PlanId,
+                        principalTable: "Plans",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "PrivateLinks",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    TokenSha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    IssuedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    ExpiresAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    RevokedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    LastOpenedAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_PrivateLinks", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_PrivateLinks_Plans_PlanId",
+                        column: x => x.PlanId,
+                        principalTable: "Plans",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_PrivateLinks_Students_StudentId",
+                        column: x => x.StudentId,
+                        principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Retests",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StageId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Fault = table.Column<string>(type: "TEXT", maxLength: 90, nullable: false),
+                    IsSecondLook = table.Column<bool>(type: "INTEGER", nullable: false),
+                    DueOn = table.Column<DateOnly>(type: "TEXT", nullable: false),
+                    Status = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    LessonId = table.Column<Guid>(type: "TEXT", nullable: true),
+                    Verdict = table.Column<string>(type: "TEXT", nullable: true),
+                    EndedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Retests", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Retests_Lessons_LessonId",
+                        column: x => x.LessonId,
+                        principalTable: "Lessons",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Retests_PlanStages_StageId",
+                        column: x => x.StageId,
+                        principalTable: "PlanStages",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Retests_Plans_PlanId",
+                        column: x => x.PlanId,
+                        principalTable: "Plans",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Retests_Students_StudentId",
+                        column: x => x.StudentId,
+                        principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_AccountClaims_UserId",
+                table: "AccountClaims",
+                column: "UserId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_AccountLogins_UserId",
+                table: "AccountLogins",
+                column: "UserId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_AccountPasskeys_UserId",
+                table: "AccountPasskeys",
+                column: "UserId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_AccountRoles_RoleId",
+                table: "AccountRoles",
+                column: "RoleId");
+
+            migrationBuilder.CreateIndex(
+                name: "EmailIndex",
+                table: "Accounts",
+                column: "NormalizedEmail");
+
+            migrationBuilder.CreateIndex(
+                name: "UserNameIndex",
+                table: "Accounts",
+                column: "NormalizedUserName",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_AuditEntries_At",
+                table: "AuditEntries",
+                column: "At");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_AuditEntries_SubjectId",
+                table: "AuditEntries",
+                column: "SubjectId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_BooksInForce_Sha256",
+                table: "BooksInForce",
+                column: "Sha256");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_CheckIns_Pain_SeenAt",
+                table: "CheckIns",
+                columns: new[] { "Pain", "SeenAt" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_CheckIns_PlanId_PracticedOn",
+                table: "CheckIns",
+                columns: new[] { "PlanId", "PracticedOn" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_CheckIns_StudentId",
+                table: "CheckIns",
+                column: "StudentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Lessons_HeldOn",
+                table: "Lessons",
+                column: "HeldOn");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Lessons_StudentId_HeldOn",
+                table: "Lessons",
+                columns: new[] { "StudentId", "HeldOn" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Messages_OnceKey",
+                table: "Messages",
+                column: "OnceKey",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Messages_PlanId",
+                table: "Messages",
+                column: "PlanId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Messages_State_DueAt",
+                table: "Messages",
+                columns: new[] { "State", "DueAt" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Messages_StudentId",
+                table: "Messages",
+                column: "StudentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_PlanChanges_PlanId",
+                table: "PlanChanges",
+                column: "PlanId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_PlanEdits_PlanId",
+                table: "PlanEdits",
+                column: "PlanId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Plans_DraftId",
+                table: "Plans",
+                column: "DraftId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Plans_LessonId",
+                table: "Plans",
+                column: "LessonId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Plans_Status",
+                table: "Plans",
+                column: "Status");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Plans_StudentId",
+                table: "Plans",
+                column: "StudentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_PlanStages_PlanId",
+                table: "PlanStages",
+                column: "PlanId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Practices_Only",
+                table: "Practices",
+                column: "Only",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_PrivateLinks_PlanId",
+                table: "PrivateLinks",
+                column: "PlanId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_PrivateLinks_StudentId",
+                table: "PrivateLinks",
+                column: "StudentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_PrivateLinks_TokenSha256",
+                table: "PrivateLinks",
+                column: "TokenSha256",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Readings_LessonId",
+                table: "Readings",
+                column: "LessonId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Retests_LessonId",
+                table: "Retests",
+                column: "LessonId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Retests_PlanId",
+                table: "Retests",
+                column: "PlanId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Retests_StageId",
+                table: "Retests",
+                column: "StageId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Retests_Status_DueOn",
+                table: "Retests",
+                columns: new[] { "Status", "DueOn" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Retests_StudentId",
+                table: "Retests",
+                column: "StudentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_RoleClaims_RoleId",
+                table: "RoleClaims",
+                column: "RoleId");
+
+            migrationBuilder.CreateIndex(
+                name: "RoleNameIndex",
+                table: "Roles",
+                column: "NormalizedName",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_StoredDrafts_LessonId",
+                table: "StoredDrafts",
+                column: "LessonId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_StoredDrafts_RulebookSha256",
+                table: "StoredDrafts",
+                column: "RulebookSha256");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_StoredDrafts_StudentId",
+                table: "StoredDrafts",
+                column: "StudentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Students_SearchText",
+                table: "Students",
+                column: "SearchText");
+        }
+
+        /// <inheritdoc />
+        protected override void Down(MigrationBuilder migrationBuilder)
+        {
+            migrationBuilder.DropTable(
+                name: "AccountClaims");
+
+            migrationBuilder.DropTable(
+                name: "AccountLogins");
+
+            migrationBuilder.DropTable(
+                name: "AccountPasskeys");
+
+            migrationBuilder.DropTable(
+                name: "AccountRoles");
+
+            migrationBuilder.DropTable(
+                name: "AccountTokens");
+
+            migrationBuilder.DropTable(
+                name: "AuditEntries");
+
+            migrationBuilder.DropTable(
+                name: "BooksInForce");
+
+            migrationBuilder.DropTable(
+                name: "CheckIns");
+
+            migrationBuilder.DropTable(
+                name: "DataProtectionKeys");
+
+            migrationBuilder.DropTable(
+                name: "Messages");
+
+            migrationBuilder.DropTable(
+                name: "PlanChanges");
+
+            migrationBuilder.DropTable(
+                name: "PlanEdits");
+
+            migrationBuilder.DropTable(
+                name: "Practices");
+
+            migrationBuilder.DropTable(
+                name: "PrivateLinks");
+
+            migrationBuilder.DropTable(
+                name: "Readings");
+
+            migrationBuilder.DropTable(
+                name: "Retests");
+
+            migrationBuilder.DropTable(
+                name: "RoleClaims");
+
+            migrationBuilder.DropTable(
+                name: "Accounts");
+
+            migrationBuilder.DropTable(
+                name: "PlanStages");
+
+            migrationBuilder.DropTable(
+                name: "Roles");
+
+            migrationBuilder.DropTable(
+                name: "Plans");
+
+            migrationBuilder.DropTable(
+                name: "StoredDrafts");
+
+            migrationBuilder.DropTable(
+                name: "KeptRulebooks");
+
+            migrationBuilder.DropTable(
+                name: "Lessons");
+
+            migrationBuilder.DropTable(
+                name: "Students");
+        }
+    }
+}

@@ -1,0 +1,25 @@
+using CoachOffice.Data.Access;
+using CoachOffice.Data.FollowUps;
+using CoachOffice.Data.PostgreSql;
+using CoachOffice.Data.Sqlite;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace CoachOffice.Data;
+
+/// <summary>Registers the database.</summary>
+public static class AddingOfficeDb
+{
+    /// <summary>The context, what differs by provider, and <see cref="PrepareDatabase"/>.</summary>
+    public static IServiceCollection AddOfficeDb(this IServiceCollection services, OfficeDatabase database, DataFolder folder)
+    {
+        ArgumentNullException.ThrowIfNull(database);
+        services.AddSingleton(database).AddSingleton(folder);
+        services.Configure<IdentityOptions>(AccountTables.Settle);
+        services.AddDbContextPool<OfficeDb>(database.Configure);
+        services.AddScoped(p => new PrepareDatabase(p.GetRequiredService<OfficeDb>(), p.GetRequiredService<IDatabaseKeeper>()));
+        return database.Provider == DatabaseProvider.Sqlite
+            ? services.AddScoped<IOutbox, SqliteOutbox>().AddScoped<IDatabaseKeeper, SqliteKeeper>()
+            : services.AddScoped<IOutbox, PostgreSqlOutbox>().AddScoped<IDatabaseKeeper, PostgreSqlKeeper>();
+    }
+}

@@ -1,0 +1,8 @@
+namespace CoachOffice.Data;
+
+/// <summary>Which kind of database holds the practice.</summary>
+public enum DatabaseProvider
+{
+    Sqlite,
+    PostgreSql,
+}

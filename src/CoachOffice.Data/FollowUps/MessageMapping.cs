@@ -1,0 +1,21 @@
+using CoachOffice.Domain.FollowUps;
+using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Students;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+
+namespace CoachOffice.Data.FollowUps;
+
+internal sealed class MessageMapping : IEntityTypeConfiguration<Message>
+{
+    public void Configure(EntityTypeBuilder<Message> builder)
+    {
+        builder.ToTable("Messages");
+        builder.Property(m => m.OnceKey).HasMaxLength(200);
+        builder.Ignore(m => m.StableName);
+        builder.HasIndex(m => m.OnceKey).IsUnique();
+        builder.HasIndex(m => new { m.State, m.DueAt });
+        builder.HasOne<Student>().WithMany().HasForeignKey(m => m.StudentId);
+        builder.HasOne<Plan>().WithMany().HasForeignKey(m => m.PlanId);
+    }
+}

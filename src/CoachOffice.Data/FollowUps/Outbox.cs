@@ -1,0 +1,53 @@
+using CoachOffice.Data.Columns;
+using CoachOffice.Domain;
+using CoachOffice.Domain.FollowUps;
+using CoachOffice.Domain.Plans;
+using Microsoft.EntityFrameworkCore;
+using NodaTime;
+
+namespace CoachOffice.Data.FollowUps;
+
+/// <summary>The outbox in the SQL both databases share; only the lock on the rows chosen differs.</summary>
+internal abstract class Outbox(OfficeDb db, string lockClause) : IOutbox
+{
+    // Enumerated words and table names only; every value is a parameter.
+    private readonly string _claim = $$"""
+        UPDATE "Messages" SET "LeaseUntil" = {0}, "ClaimedBy" = {1}, "Attempts" = "Attempts" + 1
+        WHERE "Id" IN (
+            SELECT m."Id" FROM "Messages" AS m
+            JOIN "Plans" AS p ON p."Id" = m."PlanId" JOIN "Students" AS s ON s."Id" = m."StudentId"
+            WHERE m."State" = '{{Terms.Of(MessageState.Waiting)}}' AND m."DueAt" <= {2} AND (m."LeaseUntil" IS NULL OR m."LeaseUntil" < {2})
+            AND p."Status" = '{{Terms.Of(PlanStatus.Active)}}' AND s."ArchivedAt" IS NULL AND s."ErasedAt" IS NULL
+            AND (s."MessagesStoppedAt" IS NULL OR m."Kind" = '{{Terms.Of(MessageKind.PlanDelivery)}}')
+            ORDER BY m."Attempts", m."DueAt", m."Id" LIMIT {3} {{lockClause}})
+        RETURNING *
+        """;
+
+    public async Task<IReadOnlyList<Message>> Claim(ClaimOrder order, CancellationToken stop)
+    {
+        var (now, until) = (Instants.ToColumn(order.Now), Instants.ToColumn(order.Now + order.Lease));
+        var claimed = await db.Messages.FromSqlRaw(_claim, until, order.Owner, now, order.Most).AsNoTracking().ToListAsync(stop);
+        return [.. claimed.OrderBy(m => m.Attempts).ThenBy(m => m.DueAt).ThenBy(m => m.Id)];
+    }
+
+    public Task<bool> MarkSent(Sending sending, CancellationToken stop) => One(Held(sending).ExecuteUpdateAsync(
+        m => m.SetProperty(x => x.State, MessageState.Sent).SetProperty(x => x.SentAt, sending.Now).SetProperty(x => x.LastProblem, (string?)null)
+            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null),
+        stop));
+
+    public Task<bool> MarkFailed(Sending sending, string problem, Instant? again, CancellationToken stop) => One(Held(sending).ExecuteUpdateAsync(
+        m => m.SetProperty(x => x.State, again is null ? MessageState.NeedsAttention : MessageState.Waiting).SetProperty(x => x.LastProblem, problem)
+            .SetProperty(x => x.DueAt, x => again ?? x.DueAt)
+            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null),
+        stop));
+
+    public Task<bool> GiveBack(Sending sending, CancellationToken stop) => One(Held(sending).ExecuteUpdateAsync(
+        m => m.SetProperty(x => x.Attempts, x => x.Attempts - 1)
+            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null),
+        stop));
+
+    private IQueryable<Message> Held(Sending sending) =>
+        db.Messages.Where(m => m.Id == sending.MessageId && m.ClaimedBy == sending.Owner && m.State == MessageState.Waiting);
+
+    private static async Task<bool> One(Task<int> rows) => await rows == 1;
+}

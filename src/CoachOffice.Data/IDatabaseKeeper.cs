@@ -1,0 +1,14 @@
+namespace CoachOffice.Data;
+
+/// <summary>What differs by provider when a database is made ready.</summary>
+internal interface IDatabaseKeeper
+{
+    /// <summary>Keeps every other program from preparing the same database until it is disposed.</summary>
+    Task<IAsyncDisposable> Alone(CancellationToken stop);
+
+    /// <summary>Copies the database before it is changed; nothing where copies are the administrator's.</summary>
+    Task Copy(string lastMigration, CancellationToken stop);
+
+    /// <summary>Triggers and constraints the migrations do not make. Safe to run again and again.</summary>
+    Task EnsureBackstops(CancellationToken stop);
+}

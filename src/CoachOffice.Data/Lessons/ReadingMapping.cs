@@ -1,0 +1,14 @@
+using CoachOffice.Domain.Lessons;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+
+namespace CoachOffice.Data.Lessons;
+
+internal sealed class ReadingMapping : IEntityTypeConfiguration<Reading>
+{
+    public void Configure(EntityTypeBuilder<Reading> builder)
+    {
+        builder.ToTable("Readings");
+        builder.Property(r => r.Measure).HasMaxLength(80);
+    }
+}

@@ -1,0 +1,69 @@
+using CoachOffice.Data.Access;
+using CoachOffice.Data.Columns;
+using CoachOffice.Domain.Access;
+using CoachOffice.Domain.FollowUps;
+using CoachOffice.Domain.Lessons;
+using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Students;
+using Microsoft.AspNetCore.DataProtection.EntityFrameworkCore;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore;
+
+namespace CoachOffice.Data;
+
+/// <summary>One practice's database: every table of the office, the accounts and the data-protection keys.</summary>
+public sealed class OfficeDb(DbContextOptions<OfficeDb> options)
+    : IdentityDbContext<Account, IdentityRole<Guid>, Guid>(options), IDataProtectionKeyContext
+{
+    public DbSet<Practice> Practices => Set<Practice>();
+
+    public DbSet<PrivateLink> PrivateLinks => Set<PrivateLink>();
+
+    public DbSet<AuditEntry> AuditEntries => Set<AuditEntry>();
+
+    public DbSet<Student> Students => Set<Student>();
+
+    public DbSet<Lesson> Lessons => Set<Lesson>();
+
+    public DbSet<Reading> Readings => Set<Reading>();
+
+    public DbSet<StoredDraft> StoredDrafts => Set<StoredDraft>();
+
+    public DbSet<Plan> Plans => Set<Plan>();
+
+    public DbSet<PlanStage> PlanStages => Set<PlanStage>();
+
+    public DbSet<PlanChange> PlanChanges => Set<PlanChange>();
+
+    public DbSet<PlanEdit> PlanEdits => Set<PlanEdit>();
+
+    public DbSet<CheckIn> CheckIns => Set<CheckIn>();
+
+    public DbSet<Retest> Retests => Set<Retest>();
+
+    public DbSet<Message> Messages => Set<Message>();
+
+    public DbSet<KeptRulebook> KeptRulebooks => Set<KeptRulebook>();
+
+    public DbSet<BookInForce> BooksInForce => Set<BookInForce>();
+
+    public DbSet<DataProtectionKey> DataProtectionKeys { get; set; } = null!;
+
+    /// <inheritdoc/>
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
+    {
+        base.ConfigureConventions(configurationBuilder);
+        ColumnConventions.Apply(configurationBuilder);
+    }
+
+    /// <inheritdoc/>
+    protected override void OnModelCreating(ModelBuilder builder)
+    {
+        base.OnModelCreating(builder);
+        AccountTables.Name(builder);
+        builder.ApplyConfigurationsFromAssembly(typeof(OfficeDb).Assembly);
+        TableConventions.Apply(builder, Database);
+    }
+}

@@ -1,0 +1,16 @@
+namespace CoachOffice.Data.PostgreSql;
+
+/// <summary>What the database itself refuses, should the program ever forget. Names begin with <c>Keep_</c>.</summary>
+internal static class PostgreSqlBackstops
+{
+    public const string Sql = """
+        CREATE OR REPLACE FUNCTION "Keep_refuse"() RETURNS trigger LANGUAGE plpgsql AS
+        $refuse$ BEGIN RAISE EXCEPTION '%', TG_ARGV[0] USING ERRCODE = 'integrity_constraint_violation'; END $refuse$;
+        CREATE OR REPLACE TRIGGER "Keep_AuditEntries" BEFORE UPDATE OR DELETE ON "AuditEntries"
+        FOR EACH ROW EXECUTE FUNCTION "Keep_refuse"('audit entries never change');
+        CREATE OR REPLACE TRIGGER "Keep_KeptRulebooks" BEFORE UPDATE OR DELETE ON "KeptRulebooks"
+        FOR EACH ROW EXECUTE FUNCTION "Keep_refuse"('kept rulebooks never change');
+        CREATE OR REPLACE TRIGGER "Keep_StoredDrafts" BEFORE UPDATE ON "StoredDrafts"
+        FOR EACH ROW WHEN (NEW."Json" <> '') EXECUTE FUNCTION "Keep_refuse"('stored drafts never change, they can only be emptied');
+        """;
+}

@@ -1,0 +1,31 @@
+using CoachOffice.Domain;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+
+namespace CoachOffice.Data;
+
+/// <summary>Brings the database to this program's schema at start-up.</summary>
+public sealed class PrepareDatabase
+{
+    private readonly OfficeDb _db;
+    private readonly IDatabaseKeeper _keeper;
+
+    internal PrepareDatabase(OfficeDb db, IDatabaseKeeper keeper) => (_db, _keeper) = (db, keeper);
+
+    /// <summary>Copies, migrates and sets the backstops. Null when the database is ready; a refusal when it was made by a newer program.</summary>
+    public async Task<Refusal?> Now(CancellationToken stop)
+    {
+        await using var alone = await _keeper.Alone(stop);
+        var known = _db.Database.GetMigrations().ToList();
+        var applied = (await _db.Database.GetAppliedMigrationsAsync(stop)).ToList();
+        if (applied.Except(known, StringComparer.Ordinal).FirstOrDefault() is { } newer)
+        {
+            return new Refusal("database-newer", $"This database was made by a newer version of CoachOffice (it holds '{newer}'). Start that version, or open a copy made before it.");
+        }
+
+        if (applied.Count > 0 && applied.Count < known.Count) await _keeper.Copy(applied[^1], stop);
+        await _db.Database.MigrateAsync(stop);
+        await _keeper.EnsureBackstops(stop);
+        return null;
+    }
+}

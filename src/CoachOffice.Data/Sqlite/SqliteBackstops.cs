@@ -1,0 +1,19 @@
+namespace CoachOffice.Data.Sqlite;
+
+/// <summary>What the database itself refuses, should the program ever forget. Names begin with <c>Keep_</c>.</summary>
+internal static class SqliteBackstops
+{
+    public const string Sql = """
+        CREATE TRIGGER IF NOT EXISTS "Keep_AuditEntries_update" BEFORE UPDATE ON "AuditEntries"
+        BEGIN SELECT RAISE(ABORT, 'audit entries never change'); END;
+        CREATE TRIGGER IF NOT EXISTS "Keep_AuditEntries_delete" BEFORE DELETE ON "AuditEntries"
+        BEGIN SELECT RAISE(ABORT, 'audit entries never change'); END;
+        CREATE TRIGGER IF NOT EXISTS "Keep_KeptRulebooks_update" BEFORE UPDATE ON "KeptRulebooks"
+        BEGIN SELECT RAISE(ABORT, 'kept rulebooks never change'); END;
+        CREATE TRIGGER IF NOT EXISTS "Keep_KeptRulebooks_delete" BEFORE DELETE ON "KeptRulebooks"
+        BEGIN SELECT RAISE(ABORT, 'kept rulebooks never change'); END;
+        CREATE TRIGGER IF NOT EXISTS "Keep_StoredDrafts_update" BEFORE UPDATE ON "StoredDrafts"
+        WHEN NEW."Json" <> ''
+        BEGIN SELECT RAISE(ABORT, 'stored drafts never change, they can only be emptied'); END;
+        """;
+}

@@ -1,0 +1,33 @@
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+
+namespace CoachOffice.Data.Sqlite;
+
+internal sealed class SqliteKeeper(OfficeDb db) : IDatabaseKeeper
+{
+    private const int CopiesKept = 3;
+
+    private string File => System.IO.Path.GetFullPath(new SqliteConnectionStringBuilder(db.Database.GetConnectionString()).DataSource);
+
+    /// <summary>Whoever holds the file lock is alone, so a row left in the migrations' own lock table is from a killed program; with it every start would wait for ever.</summary>
+    public async Task<IAsyncDisposable> Alone(CancellationToken stop)
+    {
+        var held = await FileHold.Take(File + ".preparing", stop);
+        if (await HasTable("__EFMigrationsLock", stop)) await db.Database.ExecuteSqlRawAsync("DELETE FROM \"__EFMigrationsLock\"", stop);
+        return held;
+    }
+
+    public async Task Copy(string lastMigration, CancellationToken stop)
+    {
+        var folder = Directory.CreateDirectory(System.IO.Path.Combine(System.IO.Path.GetDirectoryName(File)!, "copies"));
+        var target = System.IO.Path.Combine(folder.FullName, $"before-update-of-{lastMigration}.db");
+        System.IO.File.Delete(target);
+        await db.Database.ExecuteSqlAsync($"VACUUM INTO {target}", stop);
+        foreach (var old in folder.GetFiles("before-update-of-*.db").OrderByDescending(f => f.LastWriteTimeUtc).Skip(CopiesKept)) old.Delete();
+    }
+
+    public Task EnsureBackstops(CancellationToken stop) => db.Database.ExecuteSqlRawAsync(SqliteBackstops.Sql, stop);
+
+    private async Task<bool> HasTable(string name, CancellationToken stop) =>
+        await db.Database.SqlQuery<int>($"SELECT COUNT(*) AS \"Value\" FROM sqlite_master WHERE type = 'table' AND name = {name}").SingleAsync(stop) > 0;
+}

@@ -1,0 +1,25 @@
+using CoachOffice.Data.Columns;
+using CoachOffice.Domain.Students;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+
+namespace CoachOffice.Data.Students;
+
+internal sealed class StudentMapping : IEntityTypeConfiguration<Student>
+{
+    public void Configure(EntityTypeBuilder<Student> builder)
+    {
+        builder.ToTable("Students");
+        builder.Property(s => s.GivenName).HasMaxLength(120);
+        builder.Property(s => s.FamilyName).HasMaxLength(120);
+        builder.Property(s => s.Email).HasMaxLength(254);
+        builder.Property(s => s.Guardian).AsJson();
+        builder.Property(s => s.Goals).AsJson();
+        builder.Property(s => s.Kit).AsJson();
+        builder.Property(s => s.Limits).AsJson();
+        builder.Ignore(s => s.FullName);
+
+        // Lists are sorted by it too: one order on every database, and a page is read off the index.
+        builder.HasIndex(s => s.SearchText);
+    }
+}
