@@ -228,6 +228,11 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.Property<Guid>("PlanId")
                         .HasColumnType("uuid");
 
+                    b.Property<string>("Purpose")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
                     b.Property<DateTime?>("RevokedAt")
                         .HasColumnType("timestamp with time zone");
 
@@ -255,6 +260,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 {
                     b.Property<Guid>("Id")
                         .HasColumnType("uuid");
+
+                    b.Property<bool>("AtOnce")
+                        .HasColumnType("boolean");
 
                     b.Property<int>("Attempts")
                         .HasColumnType("integer");
@@ -290,6 +298,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.Property<string>("Reason")
                         .IsRequired()
                         .HasColumnType("text");
+
+                    b.Property<DateTime?>("SendingAt")
+                        .HasColumnType("timestamp with time zone");
 
                     b.Property<DateTime?>("SentAt")
                         .HasColumnType("timestamp with time zone");
@@ -594,6 +605,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.Property<string>("Message")
                         .IsRequired()
                         .HasColumnType("text");
+
+                    b.Property<DateOnly?>("RestartsOn")
+                        .HasColumnType("date");
 
                     b.Property<string>("Status")
                         .IsRequired()

@@ -223,6 +223,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.Property<Guid>("PlanId")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Purpose")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
                     b.Property<DateTime?>("RevokedAt")
                         .HasColumnType("TEXT");
 
@@ -250,6 +255,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 {
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
+
+                    b.Property<bool>("AtOnce")
+                        .HasColumnType("INTEGER");
 
                     b.Property<int>("Attempts")
                         .HasColumnType("INTEGER");
@@ -284,6 +292,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
                     b.Property<string>("Reason")
                         .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("SendingAt")
                         .HasColumnType("TEXT");
 
                     b.Property<DateTime?>("SentAt")
@@ -588,6 +599,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
                     b.Property<string>("Message")
                         .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("RestartsOn")
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Status")

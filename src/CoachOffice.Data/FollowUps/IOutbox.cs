@@ -11,6 +11,9 @@ public interface IOutbox
     /// </summary>
     Task<IReadOnlyList<Message>> Claim(ClaimOrder order, CancellationToken stop);
 
+    /// <summary>Notes that handing over begins now; a claimed message that has it set already was in flight when its holder died. False when the lease was lost meanwhile.</summary>
+    Task<bool> MarkBegun(Sending sending, CancellationToken stop);
+
     /// <summary>Notes that the message left. False when the lease was lost meanwhile.</summary>
     Task<bool> MarkSent(Sending sending, CancellationToken stop);
 

@@ -30,20 +30,23 @@ internal abstract class Outbox(OfficeDb db, string lockClause) : IOutbox
         return [.. claimed.OrderBy(m => m.Attempts).ThenBy(m => m.DueAt).ThenBy(m => m.Id)];
     }
 
+    public Task<bool> MarkBegun(Sending sending, CancellationToken stop) =>
+        One(Held(sending).ExecuteUpdateAsync(m => m.SetProperty(x => x.SendingAt, sending.Now), stop));
+
     public Task<bool> MarkSent(Sending sending, CancellationToken stop) => One(Held(sending).ExecuteUpdateAsync(
         m => m.SetProperty(x => x.State, MessageState.Sent).SetProperty(x => x.SentAt, sending.Now).SetProperty(x => x.LastProblem, (string?)null)
-            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null),
+            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null).SetProperty(x => x.SendingAt, (Instant?)null),
         stop));
 
     public Task<bool> MarkFailed(Sending sending, string problem, Instant? again, CancellationToken stop) => One(Held(sending).ExecuteUpdateAsync(
         m => m.SetProperty(x => x.State, again is null ? MessageState.NeedsAttention : MessageState.Waiting).SetProperty(x => x.LastProblem, problem)
             .SetProperty(x => x.DueAt, x => again ?? x.DueAt)
-            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null),
+            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null).SetProperty(x => x.SendingAt, (Instant?)null),
         stop));
 
     public Task<bool> GiveBack(Sending sending, CancellationToken stop) => One(Held(sending).ExecuteUpdateAsync(
         m => m.SetProperty(x => x.Attempts, x => x.Attempts - 1)
-            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null),
+            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null).SetProperty(x => x.SendingAt, (Instant?)null),
         stop));
 
     private IQueryable<Message> Held(Sending sending) =>

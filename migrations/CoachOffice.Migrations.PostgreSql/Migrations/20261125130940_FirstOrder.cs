@@ -408,6 +408,7 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     ApprovedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
                     ApprovedBy = table.Column<string>(type: "text", nullable: true),
                     HoldReason = table.Column<string>(type: "text", nullable: true),
+                    RestartsOn = table.Column<DateOnly>(type: "date", nullable: true),
                     Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
@@ -480,10 +481,12 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     OnceKey = table.Column<string>(type: "character varying(200)", maxLength: 200, nullable: false),
                     DueAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
                     State = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    AtOnce = table.Column<bool>(type: "boolean", nullable: false),
                     Reason = table.Column<string>(type: "text", nullable: false),
                     Attempts = table.Column<int>(type: "integer", nullable: false),
                     LeaseUntil = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
                     ClaimedBy = table.Column<string>(type: "text", nullable: true),
+                    SendingAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
                     SentAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
                     LastProblem = table.Column<string>(type: "text", nullable: true),
                     CreatedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
@@ -587,6 +590,7 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     Id = table.Column<Guid>(type: "uuid", nullable: false),
                     TokenSha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
                     StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Purpose = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
                     PlanId = table.Column<Guid>(type: "uuid", nullable: false),
                     IssuedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
                     ExpiresAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),

@@ -407,6 +407,7 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     ApprovedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
                     ApprovedBy = table.Column<string>(type: "TEXT", nullable: true),
                     HoldReason = table.Column<string>(type: "TEXT", nullable: true),
+                    RestartsOn = table.Column<DateOnly>(type: "TEXT", nullable: true),
                     Version = table.Column<int>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
@@ -479,10 +480,12 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     OnceKey = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
                     DueAt = table.Column<DateTime>(type: "TEXT", nullable: false),
                     State = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    AtOnce = table.Column<bool>(type: "INTEGER", nullable: false),
                     Reason = table.Column<string>(type: "TEXT", nullable: false),
                     Attempts = table.Column<int>(type: "INTEGER", nullable: false),
                     LeaseUntil = table.Column<DateTime>(type: "TEXT", nullable: true),
                     ClaimedBy = table.Column<string>(type: "TEXT", nullable: true),
+                    SendingAt = table.Column<DateTime>(type: "TEXT", nullable: true),
                     SentAt = table.Column<DateTime>(type: "TEXT", nullable: true),
                     LastProblem = table.Column<string>(type: "TEXT", nullable: true),
                     CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false)
@@ -586,6 +589,7 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     Id = table.Column<Guid>(type: "TEXT", nullable: false),
                     TokenSha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
                     StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Purpose = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
                     PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
                     IssuedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
                     ExpiresAt = table.Column<DateTime>(type: "TEXT", nullable: false),
