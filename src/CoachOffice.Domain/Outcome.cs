@@ -35,6 +35,9 @@ public sealed class Outcome<T>
     /// <summary>A refusal.</summary>
     public static implicit operator Outcome<T>(Refusal refusal) => new(default, [refusal]);
 
+    /// <summary>A success whose type is an interface, which the language does not convert by itself.</summary>
+    public static Outcome<T> Of(T value) => new(value, []);
+
     /// <summary>Several refusals at once, e.g. of one form.</summary>
     public static Outcome<T> Refused(IReadOnlyList<Refusal> refusals) =>
         refusals.Count > 0 ? new(default, refusals) : throw new ArgumentException("A refusal needs a reason.", nameof(refusals));

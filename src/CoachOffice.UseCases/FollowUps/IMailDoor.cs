@@ -1,0 +1,10 @@
+using MimeKit;
+
+namespace CoachOffice.UseCases.FollowUps;
+
+/// <summary>The one door through which mail leaves.</summary>
+public interface IMailDoor
+{
+    /// <summary>Hands a message over. Never throws for what a mail server may do; says what is known instead.</summary>
+    Task<Handover> HandOver(MimeMessage mail, CancellationToken cancellationToken);
+}
