@@ -1,6 +1,11 @@
+using CoachOffice.Web.Shell;
+
 var builder = WebApplication.CreateBuilder(args);
+builder.AddShell();
+
 var app = builder.Build();
-app.MapGet("/", () => "CoachOffice");
-app.Run();
+app.UseShell();
+app.MapShell();
+await app.RunAsync();
 
 public partial class Program;

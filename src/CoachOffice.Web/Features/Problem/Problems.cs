@@ -1,0 +1,26 @@
+namespace CoachOffice.Web.Features.Problem;
+
+/// <summary>The sentences for everything that is not a page.</summary>
+internal static class Problems
+{
+    private static readonly object Key = new();
+
+    public static ProblemText FormExpired { get; } = new(
+        "That form was too old to send",
+        "Nothing was saved, and nothing you typed is lost: go back with your browser's back button, copy what you need, reload that page and send it again. This happens after signing in anew, or when cookies are blocked.");
+
+    /// <summary>Leaves a more precise sentence for the page that will answer this request.</summary>
+    public static void Explain(HttpContext context, ProblemText problem) => context.Items[Key] = problem;
+
+    public static ProblemText Of(HttpContext context, int status) =>
+        context.Items[Key] as ProblemText ?? status switch
+        {
+            400 => new("That request could not be read", "Something in the form or the address was not as expected. Go back, check what you entered, and send it again; nothing was saved."),
+            403 => new("Not open to your role", "Your account may not see or do this. Ask the owner of the practice if you need it."),
+            404 => new("Nothing here", "This page does not exist, or what it showed was removed. Use the menu to go on."),
+            413 => new("Too much at once", "What you sent is larger than the 2 MB this office takes at once. Send less, or a smaller file; nothing was saved."),
+            429 => new("Too many tries", "There were too many tries from this address. Wait one minute, then try again."),
+            >= 500 => new("Something failed on our side", "What you sent was not saved, or was saved whole: nothing is left half done. Go back, look whether it is there, and try again."),
+            _ => new("That did not work", "The request was refused. Go back and try again; nothing was saved."),
+        };
+}

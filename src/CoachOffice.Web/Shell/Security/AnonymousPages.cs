@@ -1,0 +1,26 @@
+using Microsoft.AspNetCore.Mvc.ApplicationModels;
+
+namespace CoachOffice.Web.Shell.Security;
+
+/// <summary>The one list of what a stranger may open. Everything else asks for an account; a test compares this list with the routes.</summary>
+internal static class AnonymousPages
+{
+    public const string Health = "/health";
+
+    public const string CspReport = "/csp-report";
+
+    /// <summary>Pages by their path under Features.</summary>
+    public static IReadOnlyList<string> Pages { get; } =
+    [
+        "/Access/FirstRun",
+        "/Access/SignIn",
+        "/Access/SecondStep",
+        "/Access/SignedOut",
+        "/Problem/Index",
+    ];
+
+    public static void Allow(PageConventionCollection conventions)
+    {
+        foreach (var page in Pages) conventions.AllowAnonymousToPage(page);
+    }
+}

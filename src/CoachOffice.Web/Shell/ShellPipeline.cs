@@ -1,0 +1,29 @@
+using CoachOffice.Web.Shell.Security;
+
+namespace CoachOffice.Web.Shell;
+
+/// <summary>The order in which a request passes through the shell.</summary>
+internal static class ShellPipeline
+{
+    public static void UseShell(this WebApplication app)
+    {
+        app.UseResponseCompression();
+        app.UseSecurityHeaders();
+        app.UseExceptionHandler("/problem/500");
+        app.UseStatusCodePagesWithReExecute("/problem/{0}");
+        app.UseNoStore();
+        app.UseRouting();
+        app.UseRateLimiter();
+        app.UseAuthentication();
+        app.UseAuthorization();
+        app.UseAntiforgery();
+    }
+
+    public static void MapShell(this WebApplication app)
+    {
+        app.MapStaticAssets().AllowAnonymous();
+        app.MapHealthChecks(AnonymousPages.Health).AllowAnonymous().DisableHttpMetrics();
+        app.MapCspReports();
+        app.MapRazorPages().WithStaticAssets();
+    }
+}

@@ -1,0 +1,62 @@
+using System.Globalization;
+using CoachOffice.Web.Shell.Security;
+using Microsoft.AspNetCore.ResponseCompression;
+
+namespace CoachOffice.Web.Shell;
+
+/// <summary>Everything technical the pages stand on.</summary>
+internal static class ShellSetup
+{
+    /// <summary>Where the office listens when nobody says otherwise (setting <c>Urls</c>, <c>ASPNETCORE_URLS</c> or <c>--urls</c>).</summary>
+    public const string DefaultAddress = "http://localhost:5180";
+
+    private const long LargestBody = 2 * 1024 * 1024;
+
+    public static void AddShell(this WebApplicationBuilder builder)
+    {
+        Listen(builder);
+        var services = builder.Services;
+        services.AddCompression();
+        services.AddPages();
+        services.AddShellSecurity(builder.Configuration);
+        services.AddRateLimits(builder.Configuration);
+        services.AddHealthChecks();
+    }
+
+    private static void Listen(WebApplicationBuilder builder)
+    {
+        // Every machine writes and reads the same text, whatever its regional settings.
+        CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
+        CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.InvariantCulture;
+
+        // `dotnet run` without a launch profile is Production, where files of the build are otherwise answered empty.
+        builder.WebHost.UseStaticWebAssets();
+        if (string.IsNullOrEmpty(builder.Configuration[WebHostDefaults.ServerUrlsKey])) builder.WebHost.UseUrls(DefaultAddress);
+        builder.WebHost.ConfigureKestrel(static kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = LargestBody;
+            kestrel.Limits.MaxRequestHeadersTotalSize = 16 * 1024;
+            kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(15);
+        });
+    }
+
+    private static void AddCompression(this IServiceCollection services) =>
+        services.AddResponseCompression(static options =>
+        {
+            options.EnableForHttps = true;
+            options.MimeTypes = [.. ResponseCompressionDefaults.MimeTypes, "image/svg+xml"];
+        });
+
+    private static void AddPages(this IServiceCollection services)
+    {
+        services.AddRouting(static options => options.LowercaseUrls = true);
+        services.AddRazorPages(static options =>
+            {
+                options.RootDirectory = "/Features";
+                AnonymousPages.Allow(options.Conventions);
+            })
+            .AddMvcOptions(static options => options.Filters.Add<FormExpiredFilter>());
+        services.AddRazorComponents();
+    }
+}
