@@ -21,6 +21,7 @@ internal static class SecuritySetup
             // We set frame-ancestors and X-Frame-Options ourselves.
             options.SuppressXFrameOptionsHeader = true;
         });
+        services.AddOfficeCookies(cookies);
         services.AddAuthorizationBuilder()
             .SetFallbackPolicy(new AuthorizationPolicyBuilder().RequireAuthenticatedUser().Build());
     }
