@@ -4,7 +4,8 @@ namespace CoachOffice.Data;
 /// <param name="Path">An absolute path.</param>
 public sealed record DataFolder(string Path)
 {
-    private const string Variable = "COACHOFFICE_DATA";
+    /// <summary>Name of the variable (and setting) that names the folder.</summary>
+    public const string Variable = "COACHOFFICE_DATA";
 
     /// <summary>The folder named by COACHOFFICE_DATA, else <c>data</c> at the repository's root, else <c>data</c> next to the program.</summary>
     public static DataFolder Find()

@@ -6,6 +6,8 @@ builder.AddShell();
 var app = builder.Build();
 app.UseShell();
 app.MapShell();
+if (!await app.PrepareOffice()) return 1;
 await app.RunAsync();
+return 0;
 
 public partial class Program;

@@ -1,4 +1,6 @@
 using System.Globalization;
+using CoachOffice.Data;
+using CoachOffice.UseCases;
 using CoachOffice.Web.Shell.Security;
 using Microsoft.AspNetCore.ResponseCompression;
 
@@ -15,12 +17,16 @@ internal static class ShellSetup
     public static void AddShell(this WebApplicationBuilder builder)
     {
         Listen(builder);
+        KeepLogShort(builder.Logging);
         var services = builder.Services;
+        // Also as an ordinary setting, so that each test has a folder of its own.
+        if (builder.Configuration[DataFolder.Variable] is { Length: > 0 } folder) services.AddSingleton(DataFolder.At(folder));
+        services.AddCoachOffice(builder.Configuration);
         services.AddCompression();
         services.AddPages();
         services.AddShellSecurity(builder.Configuration);
         services.AddRateLimits(builder.Configuration);
-        services.AddHealthChecks();
+        services.AddHealthChecks().AddCheck<DatabaseHealth>("database");
     }
 
     private static void Listen(WebApplicationBuilder builder)
@@ -40,6 +46,13 @@ internal static class ShellSetup
             kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(15);
         });
     }
+
+    /// <summary>The log says what a person must know; a request or query a line would also write down addresses.</summary>
+    private static void KeepLogShort(ILoggingBuilder logging) => logging
+        .AddFilter("Microsoft", LogLevel.Warning)
+        .AddFilter("Microsoft.Hosting.Lifetime", LogLevel.Information)
+        // The keys lie in our own database, in a folder only the owner may read; there is no operating system's vault to name.
+        .AddFilter("Microsoft.AspNetCore.DataProtection.KeyManagement.XmlKeyManager", LogLevel.Error);
 
     private static void AddCompression(this IServiceCollection services) =>
         services.AddResponseCompression(static options =>

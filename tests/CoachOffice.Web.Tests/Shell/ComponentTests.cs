@@ -3,7 +3,6 @@ using CoachOffice.Domain;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Web.Shell.Components;
 using NodaTime;
-using Terms = CoachOffice.Domain.Terms;
 
 namespace CoachOffice.Web.Tests.Shell;
 

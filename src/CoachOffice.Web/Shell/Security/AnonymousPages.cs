@@ -12,12 +12,11 @@ internal static class AnonymousPages
     /// <summary>Pages by their path under Features.</summary>
     public static IReadOnlyList<string> Pages { get; } =
     [
-        "/Access/FirstRun",
-        "/Access/SignIn",
-        "/Access/SecondStep",
-        "/Access/SignedOut",
         "/Problem/Index",
     ];
+
+    /// <summary>Addresses that are no pages.</summary>
+    public static IReadOnlyList<string> Routes { get; } = [Health, CspReport];
 
     public static void Allow(PageConventionCollection conventions)
     {

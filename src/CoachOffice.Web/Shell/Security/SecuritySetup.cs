@@ -1,5 +1,3 @@
-using Microsoft.AspNetCore.Authorization;
-
 namespace CoachOffice.Web.Shell.Security;
 
 /// <summary>Deny by default, our own cookies, proof of origin on every form.</summary>
@@ -22,7 +20,7 @@ internal static class SecuritySetup
             options.SuppressXFrameOptionsHeader = true;
         });
         services.AddOfficeCookies(cookies);
-        services.AddAuthorizationBuilder()
-            .SetFallbackPolicy(new AuthorizationPolicyBuilder().RequireAuthenticatedUser().Build());
+        services.AddOfficePolicies();
+        services.AddOfficeSessions();
     }
 }
