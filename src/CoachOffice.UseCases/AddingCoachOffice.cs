@@ -2,6 +2,7 @@ using System.Reflection;
 using CoachOffice.Data;
 using CoachOffice.Data.Access;
 using CoachOffice.Domain;
+using CoachOffice.UseCases.Access;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.Configuration;
@@ -39,7 +40,7 @@ public static class AddingCoachOffice
             options.Password.RequiredUniqueChars = 5;
             options.User.RequireUniqueEmail = true;
             options.Lockout.MaxFailedAccessAttempts = 10;
-        }).AddEntityFrameworkStores<OfficeDb>().AddDefaultTokenProviders();
+        }).AddEntityFrameworkStores<OfficeDb>().AddPasswordValidator<PlainPasswords>().AddDefaultTokenProviders();
 
     private static DataFolder? GivenFolder(IServiceCollection services) =>
         services.LastOrDefault(s => s.ServiceType == typeof(DataFolder))?.ImplementationInstance as DataFolder;

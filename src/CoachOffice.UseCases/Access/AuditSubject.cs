@@ -1,0 +1,26 @@
+using CoachOffice.Domain.Access;
+using CoachOffice.Domain.Lessons;
+using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Students;
+
+namespace CoachOffice.UseCases.Access;
+
+/// <summary>The thing an audit row speaks of.</summary>
+/// <param name="Kind">E.g. <c>student</c>.</param>
+/// <param name="Id">Its identity.</param>
+public sealed record AuditSubject(string Kind, Guid Id)
+{
+    public static AuditSubject Of(StudentId id) => new("student", id.Value);
+
+    public static AuditSubject Of(LessonId id) => new("lesson", id.Value);
+
+    public static AuditSubject Of(PlanId id) => new("plan", id.Value);
+
+    public static AuditSubject Of(AccountId id) => new("account", id.Value);
+
+    public static AuditSubject Practice(Guid id) => new("practice", id);
+
+    public static AuditSubject Message(Guid id) => new("message", id);
+
+    public static AuditSubject Retest(Guid id) => new("retest", id);
+}
