@@ -50,7 +50,7 @@ public sealed class ChoiceRowTag : TagHelper
 
     private string Option(string word)
     {
-        var text = HtmlEncoder.Default.Encode(Shell.Words.Plain(word));
+        var text = HtmlEncoder.Default.Encode(PlainWords.Of(word));
         return $"<option value=\"{word}\"{(word == For.Model as string ? " selected" : "")}>{text}</option>";
     }
 

@@ -14,7 +14,6 @@ internal static class OfficeSessions
     {
         services.AddIdentityCore<Account>(DoorRules)
             .AddSignInManager()
-            .AddPasswordValidator<WeakPasswords>()
             .AddClaimsPrincipalFactory<OfficePrincipals>();
         services.AddScoped<IUserConfirmation<Account>, OpenAccounts>();
         services.AddMemoryCache();

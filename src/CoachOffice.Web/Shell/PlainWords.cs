@@ -1,11 +1,11 @@
 namespace CoachOffice.Web.Shell;
 
 /// <summary>Words of the closed lists as a person reads them.</summary>
-internal static class Words
+internal static class PlainWords
 {
     /// <summary><c>lower-back</c> is "lower back".</summary>
-    public static string Plain(string word) => word.Replace('-', ' ');
+    public static string Of(string word) => word.Replace('-', ' ');
 
     /// <summary>The plain words of a member.</summary>
-    public static string Plain(Enum member) => Plain(CoachOffice.Domain.Terms.Of(member));
+    public static string Of(Enum member) => Of(CoachOffice.Domain.Terms.Of(member));
 }
