@@ -1,0 +1,3 @@
+namespace CoachOffice.UseCases.Tests.Fixtures;
+
+public sealed class SqliteOffice(Templates templates) : OfficeFixture(templates.Sqlite);
