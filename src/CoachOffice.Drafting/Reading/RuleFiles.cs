@@ -57,7 +57,7 @@ internal sealed class RuleFiles
             return;
         }
 
-        if (_roots.Count == 0 || file == "rulebook.yaml") Start = new Position(file, 1, 1);
+        if (_roots.Count == 0 || root.Find("name") is not null) Start = new Position(file, 1, 1);
         _roots.Add(root);
         foreach (var entry in root.Entries.Where(e => !Kinds.Contains(e.Name)))
             _faults.Add(entry.At, entry.Value.Path, $"{Words.Quote(entry.Name)} is no part of a rulebook{Words.Right(entry.Name, Kinds)}");

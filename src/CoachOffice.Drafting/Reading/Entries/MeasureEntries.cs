@@ -46,7 +46,7 @@ internal sealed class MeasureEntries(Shelf shelf)
             Derived = Derivation(entry),
         };
         _places[measure.Id] = (Order(entry), entry.Find("derived"));
-        CheckSense(entry, measure);
+        if (entry.Sound) CheckSense(entry, measure);
         return WithError(measure, entry);
     }
 
@@ -96,7 +96,7 @@ internal sealed class MeasureEntries(Shelf shelf)
         }
 
         var parts = derived.Distinct(derived.SomeItems(Domain.Terms.Of(kinds[0])), shelf.Ids.Measure);
-        if (parts.Count < 2 || (kinds[0] == DerivationKind.Ratio && parts.Count > 2)) shelf.Faults.Add(node, "a sum has two or more parts, a ratio has two");
+        if (derived.Sound && (parts.Count < 2 || (kinds[0] == DerivationKind.Ratio && parts.Count > 2))) shelf.Faults.Add(node, "a sum has two or more parts, a ratio has two");
         return new Derivation(kinds[0], parts);
     }
 

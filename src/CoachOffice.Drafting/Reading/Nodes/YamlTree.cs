@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text.RegularExpressions;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
@@ -8,6 +9,9 @@ namespace CoachOffice.Drafting.Reading.Nodes;
 internal sealed partial class YamlTree
 {
     private const int Deepest = 32;
+    private static readonly SearchValues<char> Forbidden =
+        SearchValues.Create([.. Enumerable.Range(0, 0xA0).Select(c => (char)c).Where(c => char.IsControl(c) && c is not ('\t' or '\n' or '\r')), '\uFEFF', '\uFFFE', '\uFFFF']);
+
     private readonly string _file;
     private readonly FaultList _faults;
     private readonly Parser _parser;
@@ -22,14 +26,23 @@ internal sealed partial class YamlTree
     /// <summary>The file's value, or null with a fault when it is no YAML.</summary>
     public static Node? Read(string file, string text, FaultList faults)
     {
+        if (!Printable(file, text, faults)) return null;
+        var tree = new YamlTree(file, text, faults);
         try
         {
-            return new YamlTree(file, text, faults).Document();
+            return tree.Document();
         }
         catch (YamlException refused)
         {
             var at = new Position(file, Math.Max(1, (int)refused.Start.Line), Math.Max(1, (int)refused.Start.Column));
             faults.Add(at, Fault.WholeFile, $"this is not YAML as read here: {FirstLine(refused.Message)}");
+            return null;
+        }
+        catch (InvalidOperationException)
+        {
+            // The scanner gives up this way on some broken texts, without a place; the last thing understood is before it.
+            var last = tree._parser.Current?.End ?? Mark.Empty;
+            faults.Add(new Position(file, (int)last.Line, (int)last.Column), Fault.WholeFile, "this is not YAML as read here: soon behind this place the text breaks off oddly");
             return null;
         }
     }
@@ -123,6 +136,17 @@ internal sealed partial class YamlTree
     };
 
     private Position At(ParsingEvent seen) => new(_file, (int)seen.Start.Line, (int)seen.Start.Column);
+
+    // YAML allows no other control characters, and the scanner below stumbles over some of them instead of refusing.
+    private static bool Printable(string file, string text, FaultList faults)
+    {
+        var index = text.AsSpan().IndexOfAny(Forbidden);
+        if (index < 0) return true;
+        var before = text.AsSpan(0, index);
+        var at = new Position(file, before.Count('\n') + 1, index - before.LastIndexOf('\n'));
+        faults.Add(at, Fault.WholeFile, $"the control character U+{(int)text[index]:X4} is not read here; take it out");
+        return false;
+    }
 
     private static string FirstLine(string message) => message.ReplaceLineEndings("\n").Split('\n')[0].TrimEnd('.');
 
