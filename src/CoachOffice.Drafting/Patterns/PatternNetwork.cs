@@ -1,0 +1,51 @@
+using System.Linq.Expressions;
+using CoachOffice.Domain.Plans;
+using FastExpressionCompiler;
+using NRules;
+using NRules.Extensibility;
+
+namespace CoachOffice.Drafting.Patterns;
+
+/// <summary>All patterns of a rulebook as one compiled rule network: immutable, for any number of drafts and threads.</summary>
+internal sealed class PatternNetwork
+{
+    private readonly ISessionFactory _factory;
+    private readonly Dictionary<string, Pattern> _byRule;
+
+    private PatternNetwork(ISessionFactory factory, IReadOnlyList<Pattern> patterns)
+    {
+        _factory = factory;
+        _byRule = patterns.ToDictionary(p => PatternRule.NameOf(p.Id), StringComparer.Ordinal);
+    }
+
+    /// <summary>Compiles the patterns in order of their ids. Two of one id, or patterns that rule each other out in a circle, throw: the reader refuses both.</summary>
+    public static PatternNetwork Compile(IReadOnlyList<Pattern> patterns)
+    {
+        var depths = new PatternDepths(patterns);
+        var sorted = patterns.OrderBy(p => p.Id.Value, StringComparer.Ordinal).ToList();
+        var compiler = new RuleCompiler(new RuleCompilerOptions { UnsupportedExpressionHandling = RuleCompilerUnsupportedExpressionsHandling.TreatAsNotEqual })
+        {
+            ExpressionCompiler = new FastCompiler(),
+        };
+        return new PatternNetwork(compiler.Compile(sorted.Select(p => PatternRule.Build(p, depths.Of(p)))), sorted);
+    }
+
+    /// <summary>The patterns that hold in a lesson, by precedence, then id. All facts go in before anything fires: a pattern's `unless` never sees half a lesson.</summary>
+    public IReadOnlyList<Pattern> Fire(LessonContext lesson)
+    {
+        var session = _factory.CreateSession();
+        var fired = new List<Pattern>();
+        session.Events.RuleFiredEvent += (_, firing) => fired.Add(_byRule[firing.Rule.Name]);
+        session.InsertAll([lesson, .. lesson.Findings]);
+        var most = _byRule.Count + 1;
+        if (session.Fire(most) == most) throw new InvalidOperationException($"The patterns did not settle in {most} firings.");
+        return [.. fired.OrderBy(p => p.Precedence).ThenBy(p => p.Id.Value, StringComparer.Ordinal)];
+    }
+
+    /// <summary>Compiles several times faster than the platform's own compiler, to code as fast.</summary>
+    private sealed class FastCompiler : IExpressionCompiler
+    {
+        public TDelegate Compile<TDelegate>(Expression<TDelegate> expression)
+            where TDelegate : Delegate => expression.CompileFast();
+    }
+}
