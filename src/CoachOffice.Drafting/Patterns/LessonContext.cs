@@ -14,6 +14,7 @@ public sealed class LessonContext
     {
         ArgumentNullException.ThrowIfNull(findings);
         Club = club;
+        NoFault = [.. findings.Where(IsNoFault).OrderBy(f => f.Measure.Row).Select(f => f.Fault!.Value)];
         Findings = [.. findings.Select(WithoutSidesThatAreNoFault).OrderBy(f => f.Measure.Row)];
         _byMeasure = Findings.ToFrozenDictionary(f => f.Measure.Id);
     }
@@ -30,11 +31,16 @@ public sealed class LessonContext
     /// <summary>The finding when exactly this fault is there by more than reading error.</summary>
     public Finding? Out(FaultId fault) => Find(fault.Measure) is { IsOut: true } finding && finding.Side == fault.Side ? finding : null;
 
+    /// <summary>Readings beyond an edge on a side declared no fault.</summary>
+    public IReadOnlyList<FaultId> NoFault { get; }
+
     /// <summary>All faults that are there by more than reading error, by row.</summary>
     public IEnumerable<Finding> AllOut => Findings.Where(f => f.IsOut);
 
+    private static bool IsNoFault(Finding finding) => finding.Fault is not null && finding.Measure.NoFaultSides.Contains(finding.Side);
+
     private static Finding WithoutSidesThatAreNoFault(Finding finding) =>
-        finding.IsOut && finding.Measure.NoFaultSides.Contains(finding.Side)
+        IsNoFault(finding)
             ? new Finding
             {
                 Measure = finding.Measure,

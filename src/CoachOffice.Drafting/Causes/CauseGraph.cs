@@ -1,0 +1,65 @@
+using CoachOffice.Domain.Measuring;
+
+namespace CoachOffice.Drafting.Causes;
+
+/// <summary>What drives what in a lesson (A4 and A5 of the ordering): edges from the root of each standing pattern to what it explains, none back in time, none in a circle.</summary>
+internal sealed class CauseGraph
+{
+    private readonly List<CauseEdge> _edges;
+
+    private CauseGraph(IReadOnlyList<StandingPattern> standing, List<CauseEdge> edges)
+    {
+        Standing = standing;
+        _edges = edges;
+    }
+
+    /// <summary>The standing patterns, by precedence, then id.</summary>
+    public IReadOnlyList<StandingPattern> Standing { get; }
+
+    /// <summary>The graph of these patterns.</summary>
+    public static CauseGraph Of(IReadOnlyList<StandingPattern> standing, LessonAtHand at)
+    {
+        var edges = standing.SelectMany(s => s.Explained.Select(f => new CauseEdge(s.Root, f, s.Pattern))).ToList();
+        foreach (var back in edges.Where(e => at.Out(e.To).Measure.Moment < RootMoment(at.Out(e.From).Measure)).ToList())
+        {
+            edges.Remove(back);
+            at.Trace.Add("causes:earlier-moment", back.ToString());
+        }
+
+        var graph = new CauseGraph(standing, edges);
+        graph.OpenCircles(at);
+        return graph;
+    }
+
+    /// <summary>A root's moment in the ordering. Shoulders open at impact stand in for the early reading and count as the first move down.</summary>
+    public static Moment RootMoment(Measure measure) => measure.Id == NamedMeasures.ImpactShouldersOpen ? Moment.EarlyDownswing : measure.Moment;
+
+    /// <summary>The edge reported as the cause of a fault: the one of least precedence, then id; null when nothing explains it.</summary>
+    public CauseEdge? CauseOf(FaultId fault) =>
+        _edges.Where(e => e.To == fault).OrderBy(e => e.By.Precedence).ThenBy(e => e.By.Id.Value, StringComparer.Ordinal).FirstOrDefault();
+
+    /// <summary>The first standing pattern with this root, or null.</summary>
+    public StandingPattern? PatternOf(FaultId root) => Standing.FirstOrDefault(s => s.Root == root);
+
+    /// <summary>What a standing pattern explains in this lesson, ordinal.</summary>
+    public IReadOnlyList<FaultId> ExplainedBy(StandingPattern pattern) => [.. _edges.Where(e => e.By.Id == pattern.Pattern.Id).Select(e => e.To).Order()];
+
+    /// <summary>The fault itself and everything it leads to.</summary>
+    public IReadOnlyList<FaultId> Reach(FaultId from)
+    {
+        var found = new List<FaultId> { from };
+        for (var i = 0; i < found.Count; i++)
+            found.AddRange(_edges.Where(e => e.From == found[i]).Select(e => e.To).Distinct().Where(f => !found.Contains(f)));
+        return found;
+    }
+
+    private void OpenCircles(LessonAtHand at)
+    {
+        while (_edges.Where(e => Reach(e.To).Contains(e.From)).ToList() is { Count: > 0 } circle)
+        {
+            var weakest = circle.OrderBy(e => e.By.Precedence).ThenBy(e => e.By.Id.Value, StringComparer.Ordinal).ThenBy(e => e.To).Last();
+            _edges.Remove(weakest);
+            at.Trace.Add("causes:circle", weakest.ToString());
+        }
+    }
+}

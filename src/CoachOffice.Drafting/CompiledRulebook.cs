@@ -1,0 +1,36 @@
+using CoachOffice.Domain.Plans;
+using CoachOffice.Drafting.Patterns;
+using CoachOffice.Drafting.Reading;
+
+namespace CoachOffice.Drafting;
+
+/// <summary>A rulebook ready to draft by: its patterns compiled into rules. Immutable; any number of threads may draft by it at once.</summary>
+public sealed class CompiledRulebook
+{
+    private CompiledRulebook(LoadedRulebook loaded, PatternNetwork network)
+    {
+        Loaded = loaded;
+        Network = network;
+    }
+
+    /// <summary>The book as it was read, with its text and its hash.</summary>
+    public LoadedRulebook Loaded { get; }
+
+    /// <summary>The book.</summary>
+    public Rulebook Book => Loaded.Book;
+
+    /// <summary>SHA-256 of the book's meaning, lower-case hexadecimal.</summary>
+    public string Sha256 => Loaded.Sha256;
+
+    internal PatternNetwork Network { get; }
+
+    /// <summary>Compiles a book that was read without a fault.</summary>
+    public static CompiledRulebook Compile(LoadedRulebook loaded)
+    {
+        ArgumentNullException.ThrowIfNull(loaded);
+        return new CompiledRulebook(loaded, PatternNetwork.Compile(loaded.Book.Patterns));
+    }
+
+    /// <summary>The patterns that fire in a lesson by the rule engine, by precedence, then id.</summary>
+    public IReadOnlyList<Pattern> Fire(LessonContext lesson) => Network.Fire(lesson);
+}

@@ -1,0 +1,81 @@
+using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Plans.Drafts;
+using CoachOffice.Drafting.Causes;
+using CoachOffice.Drafting.Ordering;
+using CoachOffice.Drafting.Patterns;
+using CoachOffice.Drafting.Reading.Canonical;
+using CoachOffice.Drafting.Words;
+
+namespace CoachOffice.Drafting;
+
+/// <summary>Makes the draft of a plan from a lesson: grade, find causes, put them in order, choose, offer drills, fit them to the week, explain. No clock, no chance, no culture.</summary>
+public static class Drafter
+{
+    /// <summary>Raised by hand whenever any draft may change; a test pins the golden table to it.</summary>
+    public const string Engine = "drafter/1";
+
+    /// <summary>The draft. The same book and facts give the same draft, byte for byte, whatever the order of the readings.</summary>
+    public static Draft Draft(CompiledRulebook rulebook, LessonFacts facts)
+    {
+        ArgumentNullException.ThrowIfNull(rulebook);
+        ArgumentNullException.ThrowIfNull(facts);
+        var book = rulebook.Book;
+        var findings = LessonGrading.Grade(book, facts);
+        var at = new LessonAtHand(book, facts, new LessonContext(facts.Club, findings), new TraceLog());
+
+        var fired = rulebook.Fire(at.Lesson);
+        var matches = PatternEvaluator.Evaluate(book, at.Lesson);
+        PatternTrace.Write(at.Trace, fired, matches);
+
+        var graph = CauseGraph.Of(StandingPatterns.Of(fired, at), at);
+        var laws = new TrainAfterLaws(book.TrainAfter);
+        var sorted = SortFaults.Of(at, graph, matches);
+        var leaveIt = LeaveItLaw.Holds(at);
+        var picked = leaveIt ? LeaveIt(at, sorted) : Choose(at, laws, graph, sorted);
+
+        var next = new NextReadings(at, matches, laws);
+        return new Draft
+        {
+            Rulebook = new DraftRulebook(book.Name, rulebook.Sha256),
+            Engine = Engine,
+            Input = CanonicalInput.Sha256(facts),
+            Findings = [.. findings.Select(DraftLines.Finding)],
+            Causes = [.. graph.Standing.Select(s => new DraftCause(s.Pattern.Id.Value, s.Root, graph.ExplainedBy(s), s.Pattern.Because))],
+            Focus = DraftLines.Focus(picked.Focuses, next),
+            Parked = [.. picked.Parked, .. sorted.Parked],
+            Stages = DraftLines.Stages(at, picked.Focuses),
+            Withheld = DraftLines.Withheld(picked),
+            MeasureNext = next.Of(picked, leaveIt),
+            Strengths = [.. findings.Where(f => Grading.IsStrength(f) && !f.IsDerived).Select(f => f.Measure.Id.Value)],
+            Cautions = new PlanCautions(at, picked.Focuses).All(),
+            Trace = at.Trace.Steps,
+        };
+    }
+
+    private static Picked Choose(LessonAtHand at, TrainAfterLaws laws, CauseGraph graph, Sorted sorted)
+    {
+        var ordered = InOrder(at, laws, sorted.Candidates);
+        var picked = new FocusPick(at, laws, graph, ordered).Pick();
+        if (picked.Focuses.Count > 0 || sorted.Undecided.Count == 0) return picked with { Parked = [.. picked.Parked, .. Later(sorted.Undecided)] };
+        var provisional = InOrder(at, laws, sorted.Undecided);
+        var one = new FocusPick(at, laws, graph, provisional).Pick();
+        return new Picked(one.Focuses, [.. picked.Parked, .. one.Parked], [.. picked.Withheld, .. one.Withheld]);
+    }
+
+    private static List<Candidate> InOrder(LessonAtHand at, TrainAfterLaws laws, IReadOnlyList<Candidate> candidates)
+    {
+        var keys = new KeyOfWork(at, laws, candidates);
+        var ordered = candidates.Select(c => (Candidate: c, Key: keys.Of(c))).OrderBy(c => c.Key).ThenBy(c => c.Candidate.Fault).ToList();
+        at.Trace.Add("order:key", [.. ordered.Select(c => $"{c.Candidate.Fault} {c.Key}")]);
+        return [.. ordered.Select(c => c.Candidate)];
+    }
+
+    private static Picked LeaveIt(LessonAtHand at, Sorted sorted)
+    {
+        at.Trace.Add("order:leave-it", "path, face and strike in range", "nothing marked");
+        return new Picked([], [.. sorted.Candidates.Concat(sorted.Undecided).Select(c => new DraftParked(c.Fault, ParkedReason.NoHarmShown, null))], []);
+    }
+
+    private static IEnumerable<DraftParked> Later(IReadOnlyList<Candidate> undecided) => undecided.Select(c => new DraftParked(c.Fault, ParkedReason.LimitOfTwo, null));
+}

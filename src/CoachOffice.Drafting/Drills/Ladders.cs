@@ -1,0 +1,39 @@
+using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Plans.Drafts;
+using CoachOffice.Drafting.Ordering;
+
+namespace CoachOffice.Drafting.Drills;
+
+/// <summary>Offers the drills of a fault's progression to one student: what can be done, in what amount, and what is withheld.</summary>
+internal sealed class Ladders(LessonAtHand at, Withholding withholding)
+{
+    private readonly Dosing _dosing = new(at.Book.Dosage);
+
+    /// <summary>The ladder of a candidate within its part of the week. A provisional one ends before full swings.</summary>
+    public Ladder For(Candidate candidate, Week week)
+    {
+        List<LadderRung> rungs = [];
+        List<DraftWithheld> withheld = [];
+        foreach (var rung in at.Book.For(candidate.Fault)?.Rungs ?? [])
+        {
+            if (candidate.IsProvisional && rung.Stage > Stage.Half) break;
+            if (Climb(rung, week, withheld) is { } fits) rungs.Add(fits);
+        }
+
+        return new Ladder(rungs, withheld);
+    }
+
+    private LadderRung? Climb(Rung rung, Week week, List<DraftWithheld> withheld)
+    {
+        var usable = new List<Drill>();
+        foreach (var drill in rung.Drills.Select(id => at.Book.Find(id)!))
+        {
+            if (withholding.Of(drill, rung.Stage) is { } reason) withheld.Add(reason);
+            else usable.Add(drill);
+        }
+
+        var doses = _dosing.Fit(rung.Stage, usable, week);
+        if (doses.Count == 0) withheld.AddRange(usable.Select(withholding.Time));
+        return doses.Count == 0 ? null : new LadderRung(rung.Stage, doses, usable[0]);
+    }
+}

@@ -1,0 +1,79 @@
+using System.Globalization;
+using CoachOffice.Domain;
+using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Plans.Drafts;
+using CoachOffice.Domain.Students;
+
+namespace CoachOffice.Drafting.Drills;
+
+/// <summary>Why a drill is not offered to this student: the first reason that applies, body before comfort.</summary>
+internal sealed class Withholding(LessonAtHand at, IReadOnlyList<FaultId> forbidden)
+{
+    private const int Teen = 13;
+
+    /// <summary>Six sessions or more without a change count as in vain.</summary>
+    private const int SessionsToJudge = 6;
+
+    private StudentFacts Student => at.Facts.Student;
+
+    /// <summary>The reason, or null when the drill can be done at this stage.</summary>
+    public DraftWithheld? Of(Drill drill, Stage stage) =>
+        Limit(drill, stage) ?? Kit(drill) ?? Room(drill, stage) ?? Level(drill) ?? Age(drill) ?? InVain(drill) ?? Opposite(drill);
+
+    /// <summary>The drills the week has no time for.</summary>
+    public DraftWithheld Time(Drill drill) => new(drill.Id.Value, WithheldReason.Time, string.Create(CultureInfo.InvariantCulture, $"{Student.MinutesPerWeek} minutes a week"));
+
+    /// <summary>A tried drill that changed nothing in enough sessions, or made it worse.</summary>
+    public static bool IsInVain(TriedDrill tried) =>
+        tried.Outcome == TriedOutcome.Worse || (tried.Outcome == TriedOutcome.NoChange && tried.Sessions >= SessionsToJudge);
+
+    /// <summary>Any limit of today leaves rehearsal only: a swing loads the whole body.</summary>
+    private DraftWithheld? Limit(Drill drill, Stage stage)
+    {
+        var current = Student.Limits.Where(l => l.Status == LimitStatus.Current).Select(l => l.Region).ToList();
+        var past = Student.Limits.Where(l => l.Status == LimitStatus.Past).Select(l => l.Region).ToList();
+        var loaded = current.Where(r => drill.Loads.Any(load => load.Region == r))
+            .Concat(past.Where(r => drill.Loads.Any(load => load.Region == r && load.MoreThanSwing))).ToList();
+        if (loaded.Count == 0 && current.Count > 0 && stage > Stage.Rehearse) loaded = current;
+        return loaded.Count == 0 ? null : Withhold(drill, WithheldReason.Limit, string.Join(", ", loaded.Select(r => Terms.Of(r)).Distinct().Order(StringComparer.Ordinal)));
+    }
+
+    private DraftWithheld? Kit(Drill drill)
+    {
+        var missing = drill.Kit.Except(Student.Kit).Order().Select(k => Terms.Of(k)).ToList();
+        return missing.Count == 0 ? null : Withhold(drill, WithheldReason.Kit, string.Join(", ", missing));
+    }
+
+    private DraftWithheld? Room(Drill drill, Stage stage)
+    {
+        if (!drill.Rooms.Contains(Student.Room)) return Withhold(drill, WithheldReason.Room, string.Join(", ", drill.Rooms.Order().Select(r => Terms.Of(r))));
+        if (Student.Room == Domain.Students.Room.Home && stage >= Stage.Full && drill.Club != DrillClub.None) return Withhold(drill, WithheldReason.Room, "no full speed at home");
+        if (Student.Room == Domain.Students.Room.Garden && drill.Kit.Contains(Domain.Students.Kit.Ball)) return Withhold(drill, WithheldReason.Room, "no real ball in a garden");
+        return null;
+    }
+
+    private DraftWithheld? Level(Drill drill) =>
+        drill.Levels.Count == 0 || drill.Levels.Contains(Student.Level) ? null : Withhold(drill, WithheldReason.Level, string.Join(", ", drill.Levels.Select(l => Terms.Of(l))));
+
+    private DraftWithheld? Age(Drill drill)
+    {
+        if (drill.FromAge is { } from && at.Facts.Age < from) return Withhold(drill, WithheldReason.Age, string.Create(CultureInfo.InvariantCulture, $"from {from}"));
+        var more = at.Facts.Age < Teen ? drill.Loads.FirstOrDefault(l => l.MoreThanSwing) : null;
+        return more is null ? null : Withhold(drill, WithheldReason.Age, $"from {Teen}: loads {Terms.Of(more.Region)} more than a swing");
+    }
+
+    private DraftWithheld? InVain(Drill drill) =>
+        at.Facts.Tried.FirstOrDefault(t => t.Drill == drill.Id && IsInVain(t)) is { } tried
+            ? Withhold(drill, WithheldReason.TriedInVain, string.Create(CultureInfo.InvariantCulture, $"{tried.Sessions} sessions, {Terms.Of(tried.Outcome)}"))
+            : null;
+
+    /// <summary>No drill may push a measured fault further out, nor train what a standing pattern forbids.</summary>
+    private DraftWithheld? Opposite(Drill drill)
+    {
+        var pushed = drill.Opposites.Where(f => at.Lesson.Out(f) is not null).Concat(drill.Trains.Where(forbidden.Contains)).Order().ToList();
+        return pushed.Count == 0 ? null : Withhold(drill, WithheldReason.OppositeFault, pushed[0].ToString());
+    }
+
+    private static DraftWithheld Withhold(Drill drill, WithheldReason reason, string detail) => new(drill.Id.Value, reason, detail);
+}

@@ -1,0 +1,17 @@
+using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Plans;
+using CoachOffice.Drafting.Patterns;
+using CoachOffice.Drafting.Words;
+
+namespace CoachOffice.Drafting;
+
+/// <summary>What every step of one draft has on the table: the rulebook, the lesson's facts, its graded findings, and the log of the reasoning.</summary>
+/// <param name="Book">The rulebook.</param>
+/// <param name="Facts">Student, club, readings.</param>
+/// <param name="Lesson">The graded findings as patterns see them.</param>
+/// <param name="Trace">Grows as the draft is made.</param>
+internal sealed record LessonAtHand(Rulebook Book, LessonFacts Facts, LessonContext Lesson, TraceLog Trace)
+{
+    /// <summary>The finding behind a fault that is out; asking for another is a defect.</summary>
+    public Finding Out(FaultId fault) => Lesson.Out(fault) ?? throw new InvalidOperationException($"'{fault}' is not out in this lesson.");
+}

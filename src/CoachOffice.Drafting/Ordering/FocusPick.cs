@@ -1,0 +1,134 @@
+using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Plans.Drafts;
+using CoachOffice.Domain.Students;
+using CoachOffice.Drafting.Causes;
+using CoachOffice.Drafting.Drills;
+
+namespace CoachOffice.Drafting.Ordering;
+
+/// <summary>Step D of the ordering: the first candidate with a usable drill, perhaps a second, and the reason why each other one waits.</summary>
+internal sealed class FocusPick
+{
+    private readonly LessonAtHand _at;
+    private readonly TrainAfterLaws _laws;
+    private readonly IReadOnlyList<Candidate> _ordered;
+    private readonly Ladders _ladders;
+    private readonly Week _week;
+    private readonly Dictionary<FaultId, string> _skipped = [];
+    private readonly List<DraftWithheld> _withheld = [];
+
+    public FocusPick(LessonAtHand at, TrainAfterLaws laws, CauseGraph graph, IReadOnlyList<Candidate> ordered)
+    {
+        _at = at;
+        _laws = laws;
+        _ordered = ordered;
+        _ladders = new Ladders(at, new Withholding(at, [.. graph.Standing.SelectMany(s => s.Pattern.Forbids).Distinct()]));
+        _week = Week.Of(at.Facts, at.Book.Dosage);
+    }
+
+    public Picked Pick()
+    {
+        if (First() is not { } first) return new Picked([], Park([]), _withheld);
+        if (Second(first) is not { } second)
+        {
+            var alone = Keep(first, _week);
+            return new Picked([alone], Park([alone]), _withheld);
+        }
+
+        IReadOnlyList<Focus> both = [Keep(first, _week.First), Keep(second, _week.Second)];
+        return new Picked(both, Park(both), _withheld);
+    }
+
+    private Candidate? First()
+    {
+        foreach (var candidate in _ordered)
+        {
+            var ladder = _ladders.For(candidate, _week);
+            if (ladder.IsUsable) return Chosen("pick:focus-1", candidate);
+            _withheld.AddRange(ladder.Withheld);
+            Skip(candidate, "no usable drill");
+        }
+
+        return null;
+    }
+
+    private Candidate? Second(Candidate first)
+    {
+        if (WhyOnlyOne(first) is { } why)
+        {
+            _at.Trace.Add("pick:one-focus", why);
+            return null;
+        }
+
+        foreach (var candidate in _ordered.Where(c => c != first && !_skipped.ContainsKey(c.Fault)))
+        {
+            if (WhyNotBeside(first, candidate) is { } reason) _at.Trace.Add("pick:skip", $"{candidate.Fault}: {reason}");
+            else if (_ladders.For(candidate, _week.Second) is { IsUsable: false } none)
+            {
+                _withheld.AddRange(none.Withheld);
+                Skip(candidate, "no usable drill");
+            }
+            else return Chosen("pick:focus-2", candidate);
+        }
+
+        return null;
+    }
+
+    private string? WhyOnlyOne(Candidate first)
+    {
+        var student = _at.Facts.Student;
+        if (first.IsProvisional) return "the focus is provisional";
+        if (student.Level == Level.Beginner) return "level beginner";
+        if (_at.Facts.Age < 13) return "under 13";
+        if (student.Limits.Any(l => l.Status == LimitStatus.Current)) return "a current limit";
+        return _week.HasRoomForTwo(_at.Book.Dosage) && _ladders.For(first, _week.First).IsUsable ? null : "no time for two";
+    }
+
+    private string? WhyNotBeside(Candidate first, Candidate second)
+    {
+        if (first.Reach.Contains(second.Fault)) return $"reached from {first.Fault}";
+        if (Unmet(second).Where(f => f.Fault != first.Fault).Select(f => f.Fault).FirstOrDefault() is { } waits) return $"waits for {waits}";
+        return Forbids(first, second) || Forbids(second, first) ? $"opposite to {first.Fault}" : null;
+    }
+
+    private static bool Forbids(Candidate one, Candidate other) => one.Pattern?.Forbids.Contains(other.Fault) == true;
+
+    /// <summary>Findings still out that a law puts before this fault, nearest law first.</summary>
+    private IEnumerable<Finding> Unmet(Candidate candidate) =>
+        _laws.AllBefore(candidate.Finding.Measure.Id).Select(_at.Lesson.Find).OfType<Finding>().Where(f => f.IsOut && f.Fault != candidate.Fault);
+
+    private Candidate Chosen(string rule, Candidate candidate)
+    {
+        _at.Trace.Add(rule, candidate.IsProvisional ? $"{candidate.Fault} provisional" : candidate.Fault.ToString());
+        return candidate;
+    }
+
+    private void Skip(Candidate candidate, string reason)
+    {
+        _skipped[candidate.Fault] = reason;
+        _at.Trace.Add("pick:skip", $"{candidate.Fault}: {reason}");
+    }
+
+    private Focus Keep(Candidate candidate, Week week)
+    {
+        var ladder = _ladders.For(candidate, week);
+        _withheld.AddRange(ladder.Withheld);
+        return new Focus(candidate, ladder, [.. Unmet(candidate).Select(f => f.Fault!.Value)]);
+    }
+
+    private List<DraftParked> Park(IReadOnlyList<Focus> focuses)
+    {
+        var parked = _ordered.Where(c => focuses.All(f => f.Candidate != c)).Select(Reason).ToList();
+        _at.Trace.Add("park", [.. parked.Select(p => $"{p.Fault} {Domain.Terms.Of(p.Reason)}{(p.By is { } by ? $" {by}" : "")}")]);
+        return parked;
+    }
+
+    private DraftParked Reason(Candidate candidate)
+    {
+        if (_skipped.ContainsKey(candidate.Fault)) return new DraftParked(candidate.Fault, ParkedReason.NoDrill, null);
+        return Unmet(candidate).FirstOrDefault() is { } before
+            ? new DraftParked(candidate.Fault, ParkedReason.TrainAfter, before.Fault)
+            : new DraftParked(candidate.Fault, ParkedReason.LimitOfTwo, null);
+    }
+}

@@ -1,0 +1,56 @@
+using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Plans.Drafts;
+using CoachOffice.Drafting.Causes;
+using CoachOffice.Drafting.Patterns;
+
+namespace CoachOffice.Drafting.Ordering;
+
+/// <summary>Step B of the ordering: which faults may become a focus, and why the others may not.</summary>
+internal static class SortFaults
+{
+    /// <summary>Patternless findings want to be at least moderate.</summary>
+    private const int ModerateWeight = 2;
+
+    public static Sorted Of(LessonAtHand at, CauseGraph graph, IReadOnlyList<PatternMatch> matches)
+    {
+        var open = matches.Where(m => m.IsUndecided && m.Matched.Any(f => f.Weight >= ModerateWeight)).SelectMany(Consequences).ToHashSet();
+        List<Candidate> candidates = [], undecided = [];
+        List<DraftParked> parked = [];
+        foreach (var finding in at.Lesson.Findings.Where(f => f.Fault is not null))
+        {
+            var fault = finding.Fault!.Value;
+            if (ReasonToPark(finding, at, graph) is { } reason) parked.Add(reason);
+            else if (graph.PatternOf(fault) is { } root) candidates.Add(new Candidate(fault, finding, root.Pattern, graph.Reach(fault)));
+            else if (open.Contains(fault)) undecided.Add(new Candidate(fault, finding, null, graph.Reach(fault), IsProvisional: true));
+            else candidates.Add(new Candidate(fault, finding, null, graph.Reach(fault)));
+        }
+
+        parked.AddRange(NoFaultSides(at));
+        return new Sorted(candidates, undecided, parked);
+    }
+
+    /// <summary>Everything a pattern would explain if it held.</summary>
+    public static IEnumerable<FaultId> Consequences(PatternMatch match) => match.Pattern.Explains.Concat(match.Pattern.ExplainsIfPresent).Except(match.Pattern.Root);
+
+    private static DraftParked? ReasonToPark(Finding finding, LessonAtHand at, CauseGraph graph)
+    {
+        var fault = finding.Fault!.Value;
+        if (!finding.IsOut) return new DraftParked(fault, ParkedReason.Borderline, null);
+        if (graph.CauseOf(fault) is { } cause) return new DraftParked(fault, ParkedReason.ExplainedBy, cause.From);
+        if (graph.PatternOf(fault) is not null) return null;
+        if (finding.Measure.StyleOnly) return new DraftParked(fault, ParkedReason.NoHarmShown, null);
+        if (finding.IsDerived) return OfItsParts(finding, at);
+        return finding.Weight < ModerateWeight ? new DraftParked(fault, ParkedReason.TooSmall, null) : null;
+    }
+
+    /// <summary>A derived value without a pattern is nothing beyond its parts: the part furthest out stands for it.</summary>
+    private static DraftParked OfItsParts(Finding finding, LessonAtHand at)
+    {
+        var part = finding.Measure.Derived!.Parts.Select(at.Lesson.Find).OfType<Finding>().Where(p => p.IsOut).OrderByDescending(p => p.Weight).ThenBy(p => p.Measure.Row).FirstOrDefault();
+        return new DraftParked(finding.Fault!.Value, part is null ? ParkedReason.TooSmall : ParkedReason.ExplainedBy, part?.Fault);
+    }
+
+    private static IEnumerable<DraftParked> NoFaultSides(LessonAtHand at) =>
+        at.Lesson.NoFault.Select(fault => new DraftParked(fault, ParkedReason.NoHarmShown, null));
+}

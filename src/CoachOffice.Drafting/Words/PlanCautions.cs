@@ -1,0 +1,76 @@
+using CoachOffice.Domain;
+using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Plans.Drafts;
+using CoachOffice.Domain.Students;
+using CoachOffice.Drafting.Ordering;
+
+namespace CoachOffice.Drafting.Words;
+
+/// <summary>The sentences of safety and doubt that go out with a plan.</summary>
+internal sealed class PlanCautions(LessonAtHand at, IReadOnlyList<Focus> focuses)
+{
+    private readonly List<Drill> _drills = [.. focuses.SelectMany(f => f.Ladder.Rungs).SelectMany(r => r.Drills).Select(d => DrillId.From(d.Drill)).Distinct().Select(id => at.Book.Find(id)!)];
+
+    private StudentFacts Student => at.Facts.Student;
+
+    /// <summary>By occasion, then id; those of the drills last.</summary>
+    public IReadOnlyList<DraftCaution> All() =>
+    [
+        .. from caution in at.Book.Cautions
+           where caution.Occasion != CautionOccasion.Drill
+           let concerned = Concerned(caution.Occasion)
+           where concerned is not null
+           orderby caution.Occasion, caution.Id.Value
+           select new DraftCaution(caution.Id.Value, caution.Text.Replace("{0}", Sentences.Listed(concerned), StringComparison.Ordinal)),
+        .. from caution in at.Book.Cautions
+           where caution.Occasion == CautionOccasion.Drill && _drills.Any(d => d.Cautions.Contains(caution.Id))
+           orderby caution.Id.Value
+           select new DraftCaution(caution.Id.Value, caution.Text.Replace("{0}", Sentences.Listed([.. _drills.Where(d => d.Cautions.Contains(caution.Id)).Select(d => d.Name)]), StringComparison.Ordinal)),
+    ];
+
+    /// <summary>What an occasion concerns, or null when it is not given.</summary>
+    private IReadOnlyList<string>? Concerned(CautionOccasion occasion) => occasion switch
+    {
+        CautionOccasion.Always => [],
+        CautionOccasion.SwingingClub => When(_drills.Any(d => d.Club != DrillClub.None)),
+        CautionOccasion.HittingBalls => When(HitsBalls),
+        CautionOccasion.Indoors => When(_drills.Count > 0 && Student.Room is Room.Home or Room.Net),
+        CautionOccasion.Outdoors => When(_drills.Count > 0 && Student.Room is Room.Garden or Room.Range or Room.Course),
+        CautionOccasion.FullSpeed => When(AtFullSpeed),
+        CautionOccasion.Minor => When(at.Facts.Age < 18),
+        CautionOccasion.UnderThirteen => When(at.Facts.Age < 13),
+        CautionOccasion.LimitCurrent => Regions(LimitStatus.Current),
+        CautionOccasion.LimitPast => Regions(LimitStatus.Past),
+        CautionOccasion.LimitCleared => Regions(LimitStatus.Cleared),
+        CautionOccasion.ReadingsDisagree => TiltConsistency.Disagrees(at.Lesson.Findings) ? Names(f => TiltConsistency.Compared.Contains(f.Measure.Id) && !f.IsDerived) : null,
+        _ => OfReadings(occasion),
+    };
+
+    private bool AtFullSpeed => focuses.SelectMany(f => f.Ladder.Rungs).Any(r => r.Stage >= Stage.Full);
+
+    private bool HitsBalls => AtFullSpeed || _drills.Any(d => d.Kit.Contains(Kit.Ball));
+
+    private IReadOnlyList<string>? OfReadings(CautionOccasion occasion)
+    {
+        var context = new GradingContext(at.Book, at.Facts);
+        return occasion switch
+        {
+            CautionOccasion.DeviceDoubtful => Names(f => f.Measure.Doubtful?.Contains(f.Value.Value) == false),
+            CautionOccasion.InstrumentMismatch => Names(f => Taken(f) is { Instrument: not Instrument.Eye } t && !f.Measure.Instruments.Contains(t.Instrument)),
+            CautionOccasion.HeightNeeded => Names(f => f.Range is not null && context.NeedsHeight(f.Measure)),
+            CautionOccasion.SlowVideo => Names(f => Taken(f) is { } t && GradingContext.IsSlowVideo(f.Measure, t)),
+            _ => null,
+        };
+    }
+
+    private MeasuredValue? Taken(Finding finding) => at.Facts.Readings.FirstOrDefault(r => r.Measure == finding.Measure.Id);
+
+    private static IReadOnlyList<string>? When(bool given) => given ? [] : null;
+
+    private List<string>? Names(Func<Finding, bool> concerned) =>
+        at.Lesson.Findings.Where(concerned).Select(f => Sentences.LowerFirst(f.Measure.Name)).ToList() is { Count: > 0 } names ? names : null;
+
+    private List<string>? Regions(LimitStatus status) =>
+        Student.Limits.Where(l => l.Status == status).Select(l => l.Region).Distinct().Order().Select(r => Terms.Of(r).Replace('-', ' ')).ToList() is { Count: > 0 } regions ? regions : null;
+}
