@@ -1,7 +1,9 @@
 using System.CommandLine;
+using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Plans.Drafts;
+using CoachOffice.Drafting;
 using CoachOffice.Drafting.Reading;
 using CoachOffice.Drafting.Reading.Lessons;
-using CoachOffice.Domain.Plans;
 
 namespace CoachOffice.Cli;
 
@@ -28,7 +30,9 @@ internal static class DraftLesson
 
     private static int Draft(LoadedRulebook loaded, LessonFacts facts, bool asText, Report report)
     {
-        report.Error($"Drafting is not built yet: rulebook {loaded.Sha256}, {facts.Club}, text {asText}.");
-        return ExitCode.Defect;
+        var draft = Drafter.Draft(CompiledRulebook.Compile(loaded), facts);
+        if (asText) report.Write(DraftText.Write(draft, loaded.Book));
+        else report.Write(DraftJson.Write(draft));
+        return ExitCode.Done;
     }
 }

@@ -51,7 +51,7 @@ internal sealed class PlanCautions(LessonAtHand at, IReadOnlyList<Focus> focuses
 
     private bool HitsBalls => AtFullSpeed || _drills.Any(d => d.Kit.Contains(Kit.Ball));
 
-    private IReadOnlyList<string>? OfReadings(CautionOccasion occasion)
+    private List<string>? OfReadings(CautionOccasion occasion)
     {
         var context = new GradingContext(at.Book, at.Facts);
         return occasion switch
