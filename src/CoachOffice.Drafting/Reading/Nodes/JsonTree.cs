@@ -106,9 +106,11 @@ internal sealed class JsonTree
         return column;
     }
 
+    // The library's reasons end in advice for programmers; a person needs only what stands there.
     private static string Reason(string message)
     {
         var end = message.IndexOf(" LineNumber:", StringComparison.Ordinal);
-        return (end < 0 ? message : message[..end]).TrimEnd('.');
+        return (end < 0 ? message : message[..end]).TrimEnd('.')
+            .Replace(" which is not supported in this mode. Change the reader options", "; JSON has none", StringComparison.Ordinal);
     }
 }
