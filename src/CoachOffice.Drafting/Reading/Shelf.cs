@@ -18,6 +18,9 @@ internal sealed class Shelf(RuleFiles files, FaultList faults)
     /// <summary>Sound drills, once they were read.</summary>
     public IReadOnlyDictionary<DrillId, Drill> Drills { get; set; } = new Dictionary<DrillId, Drill>();
 
+    /// <summary>Sound cautions, once they were read.</summary>
+    public IReadOnlyDictionary<CautionId, Caution> Cautions { get; set; } = new Dictionary<CautionId, Caution>();
+
     /// <summary>Reads each entry of a kind; null for an entry with faults, which is left out.</summary>
     public IReadOnlyList<T> ReadAll<T>(string kind, Func<Entry, T?> read)
         where T : class

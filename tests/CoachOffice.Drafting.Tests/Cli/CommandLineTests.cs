@@ -1,6 +1,7 @@
 using System.Text;
 using CoachOffice.Cli;
 using CoachOffice.Drafting.Tests.Reading;
+using CoachOffice.Drafting.Tests.Reading.Lessons;
 
 namespace CoachOffice.Drafting.Tests.Cli;
 

@@ -58,6 +58,8 @@ public sealed class RulebookFaultTests
     [InlineData("drills.yaml", "opposites: [impact-spine-tilt.high]", "opposites: [head-shift.high]", "head-shift.high is also what the drill trains")]
     [InlineData("drills.yaml", "when: limit-current", "when: limit-curent", "'limit-curent' is not one of the words here; nearest: limit-current")]
     [InlineData("drills.yaml", "{0} - see", "{1} - see", "only {0} is filled in a caution")]
+    [InlineData("drills.yaml", "when: drill, text: Look around you", "when: indoors, text: Look around you", "look-around is not said with a drill")]
+    [InlineData("drills.yaml", "when: drill, text: Look around you", "when: always, text: 'Look, {0}'", "'always' concerns nothing that could stand for {0}")]
     [InlineData("drills.yaml", "rooms: [home, range]", "rooms: [range]", "one rehearse drill here is for home, without kit and without load")]
     [InlineData("order.yaml", "half: [half-lean]", "half: [lean-in-mirror]", "the drill lean-in-mirror is for rehearse, not for half")]
     [InlineData("order.yaml", "half: [half-lean]", "half: [any-three]", "the drill any-three does not train address-spine-tilt.low")]

@@ -41,6 +41,8 @@ internal sealed class DrillEntries(Shelf shelf)
         };
         foreach (var both in drill.Opposites.Intersect(drill.Trains))
             shelf.Faults.Add(entry.Find("opposites")!, $"{both} is also what the drill trains; a drill cannot push both ways");
+        foreach (var caution in drill.Cautions.Where(id => shelf.Cautions.TryGetValue(id, out var known) && known.Occasion != CautionOccasion.Drill))
+            shelf.Faults.Add(entry.Find("cautions")!, $"{caution.Value} is not said with a drill; give it 'when: drill' or leave it out here");
         return drill;
     }
 

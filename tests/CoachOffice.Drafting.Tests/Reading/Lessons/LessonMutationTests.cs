@@ -2,7 +2,7 @@ using System.Text;
 using CoachOffice.Drafting.Reading.Lessons;
 using CsCheck;
 
-namespace CoachOffice.Drafting.Tests.Reading;
+namespace CoachOffice.Drafting.Tests.Reading.Lessons;
 
 /// <summary>Whatever one byte does to a lesson, the answer is facts or faults with a place; never an exception.</summary>
 public sealed class LessonMutationTests

@@ -3,7 +3,7 @@ using CoachOffice.Domain.Plans;
 using CoachOffice.Drafting.Reading;
 using CoachOffice.Drafting.Reading.Lessons;
 
-namespace CoachOffice.Drafting.Tests.Reading;
+namespace CoachOffice.Drafting.Tests.Reading.Lessons;
 
 /// <summary>A sound lesson for the small book, with every field in it, to be changed by tests.</summary>
 public static class SmallLesson

@@ -4,7 +4,7 @@ using CoachOffice.Domain.Students;
 using CoachOffice.Drafting.Reading.Lessons;
 using NodaTime;
 
-namespace CoachOffice.Drafting.Tests.Reading;
+namespace CoachOffice.Drafting.Tests.Reading.Lessons;
 
 public sealed class LessonReaderTests
 {

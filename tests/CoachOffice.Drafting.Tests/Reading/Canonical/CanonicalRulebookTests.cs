@@ -3,7 +3,7 @@ using System.Text.Json;
 using CoachOffice.Drafting.Reading;
 using CoachOffice.Drafting.Reading.Canonical;
 
-namespace CoachOffice.Drafting.Tests.Reading;
+namespace CoachOffice.Drafting.Tests.Reading.Canonical;
 
 public sealed class CanonicalRulebookTests
 {
@@ -24,8 +24,8 @@ public sealed class CanonicalRulebookTests
     [Fact]
     public void The_order_of_entries_leaves_the_hash_alone()
     {
-        var blocks = SmallBook.Patterns.Split("  - id: ");
-        var drills = SmallBook.Drills.Replace("cautions:\n", "", StringComparison.Ordinal).Split("  - { id: ");
+        var blocks = SmallBookText.Patterns.Split("  - id: ");
+        var drills = SmallBookText.Drills.Replace("cautions:\n", "", StringComparison.Ordinal).Split("  - { id: ");
         var text = SmallBook.WithFile("patterns.yaml", $"patterns:\n  - id: {blocks[2]}\n  - id: {blocks[1]}").Files
             .Append(KeyValuePair.Create("a.yaml", $"cautions:\n  - {{ id: {drills[3]}\n  - {{ id: {drills[2]}"))
             .Select(f => KeyValuePair.Create(f.Key, f.Key == "drills.yaml" ? f.Value[..f.Value.IndexOf("cautions:\n", StringComparison.Ordinal)] : f.Value));
@@ -64,7 +64,7 @@ public sealed class CanonicalRulebookTests
     public void Any_change_of_meaning_changes_the_hash(string file, string old, string replacement)
     {
         var text = old.StartsWith("explains-if", StringComparison.Ordinal)
-            ? SmallBook.WithFile(file, SmallBook.Patterns.Replace("    explains: []\n", "", StringComparison.Ordinal).Replace(old, replacement, StringComparison.Ordinal))
+            ? SmallBook.WithFile(file, SmallBookText.Patterns.Replace("    explains: []\n", "", StringComparison.Ordinal).Replace(old, replacement, StringComparison.Ordinal))
             : SmallBook.With(file, old, replacement);
 
         Assert.NotEqual(Hash, HashOf(text));

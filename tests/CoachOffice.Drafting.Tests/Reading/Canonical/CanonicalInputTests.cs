@@ -3,7 +3,9 @@ using System.Text;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Drafting.Reading.Canonical;
 
-namespace CoachOffice.Drafting.Tests.Reading;
+using CoachOffice.Drafting.Tests.Reading.Lessons;
+
+namespace CoachOffice.Drafting.Tests.Reading.Canonical;
 
 public sealed class CanonicalInputTests
 {
