@@ -23,6 +23,7 @@ public static class AddingCoachOffice
         services.TryAddSingleton(TimeProvider.System);
         services.TryAddSingleton<IClock, MillisecondClock>();
         services.TryAddSingleton<INewIds, TimeOrderedIds>();
+        services.TryAddScoped<PracticeClock>();
         services.AddLogging();
         services.AddDataProtection().SetApplicationName("CoachOffice").PersistKeysToDbContext<OfficeDb>();
         AddAccounts(services);

@@ -1,0 +1,83 @@
+using CoachOffice.Data;
+using CoachOffice.Domain;
+using CoachOffice.Domain.Access;
+using CoachOffice.Domain.FollowUps;
+using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Students;
+using Microsoft.EntityFrameworkCore;
+using NodaTime;
+
+namespace CoachOffice.UseCases.Students;
+
+/// <summary>Everything outside the student's own row that a person could be known by, or that is about their body.</summary>
+public sealed class StudentTraces(OfficeDb db, DataFolder folder, INewIds ids)
+{
+    private const string Erased = "student-erased";
+
+    /// <summary>Empties it and revokes what was open, in the caller's transaction; gives the mail files that are to be deleted after it.</summary>
+    public async Task<LettersOnDisk> Remove(Student student, Actor actor, Instant now, CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(student);
+        ArgumentNullException.ThrowIfNull(actor);
+        var id = student.Id;
+        await FromLessons(id, stop);
+        await FromPlans(id, actor, now, stop);
+        await FromCheckIns(id, stop);
+        await FromRetests(id, now, stop);
+        await db.PrivateLinks.Where(l => l.StudentId == id).ExecuteDeleteAsync(stop);
+        return await FromMessages(id, stop);
+    }
+
+    private async Task FromLessons(StudentId id, CancellationToken stop)
+    {
+        await db.Lessons.Where(l => l.StudentId == id)
+            .ExecuteUpdateAsync(l => l.SetProperty(x => x.Observations, "").SetProperty(x => x.Notes, ""), stop);
+
+        // A draft's input names the year of birth and the limits.
+        await db.StoredDrafts.Where(d => d.StudentId == id)
+            .ExecuteUpdateAsync(d => d.SetProperty(x => x.Json, "").SetProperty(x => x.InputJson, "").SetProperty(x => x.InputSha256, ""), stop);
+    }
+
+    private async Task FromPlans(StudentId id, Actor actor, Instant now, CancellationToken stop)
+    {
+        var plans = await db.Plans.Include(p => p.Stages).Where(p => p.StudentId == id).ToListAsync(stop);
+        foreach (var plan in plans)
+        {
+            if (plan.MayBecome(PlanStatus.Revoked)) plan.Become(PlanStatus.Revoked, new PlanStep(ids.Next(), now, actor.Name, Erased));
+            plan.Write("");
+            plan.Promise("");
+            foreach (var stage in plan.Stages) stage.Rewrite([.. stage.Drills.Select(Bare)], stage.Gate with { Text = "" });
+        }
+
+        await db.SaveChangesAsync(stop);
+        var theirs = db.Plans.Where(p => p.StudentId == id).Select(p => p.Id);
+        await db.PlanChanges.Where(c => theirs.Contains(c.PlanId)).ExecuteUpdateAsync(c => c.SetProperty(x => x.Reason, Erased), stop);
+        await db.PlanEdits.Where(e => theirs.Contains(e.PlanId))
+            .ExecuteUpdateAsync(e => e.SetProperty(x => x.Original, "").SetProperty(x => x.Changed, "").SetProperty(x => x.Comment, ""), stop);
+        await db.Plans.Where(p => p.StudentId == id && p.HoldReason != null).ExecuteUpdateAsync(p => p.SetProperty(x => x.HoldReason, Erased), stop);
+    }
+
+    /// <summary>What was trained and how much stays; words a coach may have written to the person go.</summary>
+    private static PlanDrill Bare(PlanDrill drill) => drill with { Name = drill.Drill, Cue = "", Steps = [], DoneWhen = "" };
+
+    private Task<int> FromCheckIns(StudentId id, CancellationToken stop) =>
+        db.CheckIns.Where(c => c.StudentId == id).ExecuteUpdateAsync(
+            c => c.SetProperty(x => x.Comment, "").SetProperty(x => x.PainRegion, (Region?)null).SetProperty(x => x.Pain, false).SetProperty(x => x.Emergency, false), stop);
+
+    private async Task FromRetests(StudentId id, Instant now, CancellationToken stop)
+    {
+        var open = await db.Retests.Where(r => r.StudentId == id && (r.Status == RetestStatus.Ready || r.Status == RetestStatus.InProgress)).ToListAsync(stop);
+        foreach (var retest in open) retest.Cancel(now);
+        await db.SaveChangesAsync(stop);
+    }
+
+    private async Task<LettersOnDisk> FromMessages(StudentId id, CancellationToken stop)
+    {
+        var messages = await db.Messages.Where(m => m.StudentId == id).ToListAsync(stop);
+        foreach (var message in messages) message.Skip(Erased);
+        await db.SaveChangesAsync(stop);
+        await db.Messages.Where(m => m.StudentId == id).ExecuteUpdateAsync(m => m.SetProperty(x => x.Reason, ""), stop);
+        return new LettersOnDisk([.. messages.Select(m => Path.Combine(folder.Inside("mail"), $"{m.StableName}.eml"))]);
+    }
+}
