@@ -27,6 +27,7 @@ public static class AddingCoachOffice
         services.AddLogging();
         services.AddDataProtection().SetApplicationName("CoachOffice").PersistKeysToDbContext<OfficeDb>();
         AddAccounts(services);
+        services.TryAddScoped<PracticeClock>();
         foreach (var operation in Operations()) services.TryAddScoped(operation);
         return services;
     }

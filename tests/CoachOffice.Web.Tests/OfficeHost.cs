@@ -28,6 +28,7 @@ public sealed class OfficeHost : WebApplicationFactory<Program>
     protected override void Dispose(bool disposing)
     {
         base.Dispose(disposing);
-        if (disposing) _data.Delete(recursive: true);
+        // The factory disposes itself twice.
+        if (disposing && Directory.Exists(_data.FullName)) _data.Delete(recursive: true);
     }
 }

@@ -1,5 +1,6 @@
 using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
+using CoachOffice.UseCases.Access;
 using CoachOffice.Web.Shell.Security;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.ModelBinding;
@@ -21,10 +22,10 @@ public abstract class OfficePage : PageModel
     {
         ArgumentNullException.ThrowIfNull(refusals);
         if (refusals.Any(r => r.Code.EndsWith("not-found", StringComparison.Ordinal))) return NotFound();
-        if (refusals.Any(r => r.Code == "not-allowed")) return StatusCode(StatusCodes.Status403Forbidden);
+        if (refusals.Any(r => r.Code == NotAllowed.Code)) return StatusCode(StatusCodes.Status403Forbidden);
         Refusals = refusals;
         foreach (var refusal in refusals) Note(prefix, refusal);
-        Response.StatusCode = refusals.Any(r => r.Code == "changed-meanwhile") ? StatusCodes.Status409Conflict : StatusCodes.Status422UnprocessableEntity;
+        Response.StatusCode = refusals.Any(r => r.Code == Clash.Code) ? StatusCodes.Status409Conflict : StatusCodes.Status422UnprocessableEntity;
         return Page();
     }
 

@@ -16,6 +16,7 @@ internal static class ShellPipeline
         app.UseRateLimiter();
         app.UseAuthentication();
         app.UseAuthorization();
+        app.UseSecondFactorGate();
         app.UseAntiforgery();
     }
 

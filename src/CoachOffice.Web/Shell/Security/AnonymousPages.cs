@@ -12,6 +12,10 @@ internal static class AnonymousPages
     /// <summary>Pages by their path under Features.</summary>
     public static IReadOnlyList<string> Pages { get; } =
     [
+        "/Access/FirstRun",
+        "/Access/SignIn",
+        "/Access/SecondStep",
+        "/Access/SignedOut",
         "/Problem/Index",
     ];
 

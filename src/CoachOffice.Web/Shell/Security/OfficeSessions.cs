@@ -1,4 +1,5 @@
 using CoachOffice.Data.Access;
+using CoachOffice.Web.Features.Access;
 using Microsoft.AspNetCore.Identity;
 
 namespace CoachOffice.Web.Shell.Security;
@@ -16,6 +17,8 @@ internal static class OfficeSessions
             .AddSignInManager()
             .AddClaimsPrincipalFactory<OfficePrincipals>();
         services.AddScoped<IUserConfirmation<Account>, OpenAccounts>();
+        services.AddScoped<PasswordGuard>();
+        services.AddScoped<SecondFactors>();
         services.AddMemoryCache();
         services.AddSingleton<UsedCodes>();
         services.Configure<SecurityStampValidatorOptions>(static options =>

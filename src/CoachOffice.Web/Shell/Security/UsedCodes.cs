@@ -4,7 +4,7 @@ using Microsoft.Extensions.Caching.Memory;
 namespace CoachOffice.Web.Shell.Security;
 
 /// <summary>A code from an authenticator app opens once: who looks over a shoulder gets nothing from it. Identity takes a code for some minutes around its time, so we remember it longer.</summary>
-internal sealed class UsedCodes(IMemoryCache cache)
+public sealed class UsedCodes(IMemoryCache cache)
 {
     private static readonly TimeSpan Longer = TimeSpan.FromMinutes(10);
 

@@ -1,6 +1,8 @@
 // Small conveniences; every page works without them.
 import { guardDoublePost } from './double-post.js';
 import { searchAsYouType } from './search.js';
+import { fillZone } from './zone.js';
 
 guardDoublePost(document);
 document.querySelectorAll('form[data-search]').forEach(searchAsYouType);
+document.querySelectorAll('[data-fill-zone]').forEach(fillZone);

@@ -1,0 +1,49 @@
+using CoachOffice.Data.Access;
+using CoachOffice.Domain;
+using CoachOffice.UseCases.Access;
+using CoachOffice.Web.Shell;
+using CoachOffice.Web.Shell.Security;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.RateLimiting;
+
+namespace CoachOffice.Web.Features.Access;
+
+[EnableRateLimiting(RateLimits.SignIn)]
+public sealed class AccountModel(UserManager<Account> accounts, SignInManager<Account> signIn) : OfficePage
+{
+    [BindProperty]
+    public PasswordForm Input { get; set; } = new();
+
+    /// <summary>The signed-in person's own account.</summary>
+    public Account Own { get; private set; } = new();
+
+    public Task OnGetAsync() => Look();
+
+    public async Task<IActionResult> OnPostPasswordAsync()
+    {
+        await Look();
+        var result = await accounts.ChangePasswordAsync(Own, Input.Current ?? "", Input.New ?? "");
+        if (!result.Succeeded) return Refuse([.. result.Errors.Select(Refused)]);
+        await signIn.RefreshSignInAsync(Own);
+        return Done("/account", "Your password is changed, and your other sessions end.");
+    }
+
+    public async Task<IActionResult> OnPostEverywhereAsync()
+    {
+        await Look();
+        await accounts.UpdateSecurityStampAsync(Own);
+        await signIn.SignOutAsync();
+        return RedirectToPage("SignedOut");
+    }
+
+    private static Refusal Refused(IdentityError error)
+    {
+        if (error.Code == nameof(IdentityErrorDescriber.PasswordMismatch)) return new Refusal("password-wrong", "That is not the password you have now.", nameof(PasswordForm.Current));
+        var refusal = AccountRefusals.Of(error);
+        return refusal.Field == "Password" ? refusal with { Field = nameof(PasswordForm.New) } : refusal;
+    }
+
+    private async Task Look() =>
+        Own = await accounts.GetUserAsync(User) ?? throw new InvalidOperationException("A session without an account.");
+}

@@ -1,0 +1,45 @@
+namespace CoachOffice.Web.Tests;
+
+/// <summary>The person who opens the practice in most tests.</summary>
+internal static class Owner
+{
+    public const string Name = "Marianne Wetherby";
+    public const string Email = "marianne@example.org";
+    public const string Password = "four quiet herons walk";
+
+    /// <summary>Opens the practice, declines the second step and stands on Today.</summary>
+    public static async Task<Visitor> OpensThePractice(this OfficeHost office)
+    {
+        var owner = new Visitor(office);
+        await owner.Open("/");
+        await owner.Send("form", FirstRun());
+        Assert.Equal("/account/second-factor", owner.Path);
+        await owner.Open("/");
+        return owner;
+    }
+
+    /// <summary>The first-run form, filled in.</summary>
+    public static (string Name, string? Value)[] FirstRun() =>
+    [
+        ("Input.OwnerName", Name), ("Input.Email", Email), ("Input.Password", Password), ("Input.PracticeName", "Hill Lane Golf Lessons"), ("Input.Zone", "Europe/London"), ("Input.Currency", "gbp"),
+    ];
+
+    /// <summary>Signs in with mail address and password.</summary>
+    public static async Task<Visitor> SignsIn(this OfficeHost office, string email = Email, string password = Password)
+    {
+        var person = new Visitor(office);
+        await person.Open("/sign-in");
+        await person.Send("form", ("Input.Email", email), ("Input.Password", password));
+        return person;
+    }
+
+    /// <summary>The owner lets a person in, who then signs in.</summary>
+    public static async Task<Visitor> LetsIn(this Visitor owner, OfficeHost office, string policy)
+    {
+        await owner.Open("/settings/accounts");
+        var email = $"{policy}@example.org";
+        await owner.Send("form[action$='Add']", ("Input.DisplayName", $"Person at the {policy}"), ("Input.Email", email), ("Input.Password", "seven slow barges pass"), ("Input.Policy", policy));
+        Assert.Equal(System.Net.HttpStatusCode.OK, owner.Status);
+        return await office.SignsIn(email, "seven slow barges pass");
+    }
+}

@@ -1,0 +1,79 @@
+using System.Net;
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
+using AngleSharp.Html.Parser;
+using Microsoft.AspNetCore.Mvc.Testing;
+
+namespace CoachOffice.Web.Tests;
+
+/// <summary>A person at a browser without JavaScript: keeps cookies, reads pages, fills in forms and sends them.</summary>
+public sealed class Visitor(OfficeHost office)
+{
+    private readonly HttpClient _client = office.CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false });
+
+    private static CancellationToken Ct => TestContext.Current.CancellationToken;
+
+    /// <summary>The last answer, after following redirects.</summary>
+    public HttpResponseMessage Answer { get; private set; } = new();
+
+    /// <summary>Every header of every answer on the way to the last one.</summary>
+    public List<HttpResponseMessage> Way { get; } = [];
+
+    /// <summary>The page shown now.</summary>
+    public IHtmlDocument Page { get; private set; } = new HtmlParser().ParseDocument("");
+
+    public HttpStatusCode Status => Answer.StatusCode;
+
+    public string Path => Answer.RequestMessage!.RequestUri!.AbsolutePath;
+
+    public string Heading => Page.QuerySelector("h1")?.TextContent.Trim() ?? "";
+
+    public string Text => Page.QuerySelector("main")?.TextContent ?? "";
+
+    /// <summary>What the alert on the page says.</summary>
+    public string Alert => Page.QuerySelector("[role=alert]")?.TextContent ?? "";
+
+    public Task Open(string path) => Follow(() => new HttpRequestMessage(HttpMethod.Get, path));
+
+    /// <summary>Sends a form of the page as a browser would, with some fields filled in; a field given as null is left out.</summary>
+    public Task Send(string form, params (string Name, string? Value)[] filled)
+    {
+        var sent = Page.QuerySelector<IHtmlFormElement>(form) ?? throw new InvalidOperationException($"No form '{form}' on {Path}.");
+        var fields = Fields(sent).Where(f => filled.All(x => x.Name != f.Key)).ToList();
+        fields.AddRange(filled.Where(f => f.Value is not null).Select(f => new KeyValuePair<string, string>(f.Name, f.Value!)));
+        var action = sent.GetAttribute("action") is { Length: > 0 } given ? given : Answer.RequestMessage!.RequestUri!.PathAndQuery;
+        return Follow(() => new HttpRequestMessage(HttpMethod.Post, action) { Content = new FormUrlEncodedContent(fields) });
+    }
+
+    private async Task Follow(Func<HttpRequestMessage> first)
+    {
+        Way.Clear();
+        Answer = await Fetch(first());
+        for (var steps = 0; Answer.StatusCode is HttpStatusCode.Found or HttpStatusCode.SeeOther && steps < 6; steps++)
+            Answer = await Fetch(new HttpRequestMessage(HttpMethod.Get, Answer.Headers.Location));
+        Page = new HtmlParser().ParseDocument(await Answer.Content.ReadAsStringAsync(Ct));
+    }
+
+    private async Task<HttpResponseMessage> Fetch(HttpRequestMessage request)
+    {
+        var answer = await _client.SendAsync(request, Ct);
+        Way.Add(answer);
+        return answer;
+    }
+
+    private static IEnumerable<KeyValuePair<string, string>> Fields(IHtmlFormElement form)
+    {
+        foreach (var field in form.Elements)
+        {
+            var (name, value) = field switch
+            {
+                IHtmlInputElement { Type: "checkbox" or "radio", IsChecked: false } => (null, null),
+                IHtmlInputElement input => (input.Name, input.Value),
+                IHtmlSelectElement select => (select.Name, select.Value),
+                IHtmlTextAreaElement text => (text.Name, text.Value),
+                _ => ((string?)null, (string?)null),
+            };
+            if (!string.IsNullOrEmpty(name)) yield return new(name, value ?? "");
+        }
+    }
+}
