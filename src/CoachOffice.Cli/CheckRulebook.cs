@@ -1,9 +1,11 @@
 using System.CommandLine;
+using CoachOffice.Drafting;
+using CoachOffice.Drafting.Patterns;
 using CoachOffice.Drafting.Reading;
 
 namespace CoachOffice.Cli;
 
-/// <summary><c>check-rulebook [--rules DIR]</c>: reads the rulebook and says how much it holds and by which hash it goes.</summary>
+/// <summary><c>check-rulebook [--rules DIR]</c>: reads the rulebook, runs its worked cases, and says how much it holds and by which hash it goes.</summary>
 internal static class CheckRulebook
 {
     public static Command Command(Report report)
@@ -17,6 +19,8 @@ internal static class CheckRulebook
     private static int Run(string? rules, Report report)
     {
         if (RulesDirectory.Load(rules, report) is not { } loaded) return ExitCode.Refused;
+        var failures = CaseRun.Failures(CompiledRulebook.Compile(loaded));
+        if (failures.Count > 0) return report.Refuse(failures.Select(fault => RulesDirectory.Named(fault, rules)));
         report.Write(Summary(loaded) + "\n");
         return ExitCode.Done;
     }

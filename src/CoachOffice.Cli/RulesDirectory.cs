@@ -19,8 +19,12 @@ internal static class RulesDirectory
         var text = RulebookText.FromDirectory(directory);
         var book = text.TryGet(out var files) ? RulebookReader.Load(files) : null;
         if (book is not null && book.TryGet(out var loaded)) return loaded;
-        var name = given ?? "rules";
-        report.Refuse((book?.Faults ?? text.Faults).Select(fault => fault with { File = fault.File == directory ? name : $"{name.TrimEnd('/')}/{fault.File}" }));
+        report.Refuse((book?.Faults ?? text.Faults).Select(fault => fault.File == directory ? fault with { File = Name(given) } : Named(fault, given)));
         return null;
     }
+
+    /// <summary>The fault with its file named by the directory as the person gave it.</summary>
+    public static Fault Named(Fault fault, string? given) => fault with { File = $"{Name(given).TrimEnd('/')}/{fault.File}" };
+
+    private static string Name(string? given) => given ?? "rules";
 }

@@ -46,6 +46,30 @@ public sealed class CommandLineTests : IDisposable
     }
 
     [Fact]
+    public void A_case_that_comes_out_otherwise_is_a_fault_at_its_place()
+    {
+        Rules(SmallBook.With("cases.yaml", "value: 9", "value: 1").Files);
+
+        Assert.Equal(2, Run("check-rulebook", "--rules", At("rules")));
+
+        Assert.Equal("", Output);
+        Assert.StartsWith($"{At("rules")}/cases.yaml:2:5: cases[0]: head-dives does not fire here and should: it is out (", Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_sound_lesson_is_drafted_as_JSON_bytes_and_as_text()
+    {
+        Assert.Equal(0, Run("draft", Lesson(SmallLesson.Json), "--rules", At("rules")));
+
+        Assert.Equal((byte)'{', _output.ToArray()[0]);
+        Assert.EndsWith("}\n", Output, StringComparison.Ordinal);
+        Assert.DoesNotContain('\r', Output);
+        _output.SetLength(0);
+        Assert.Equal(0, Run("draft", Lesson(SmallLesson.Json), "--text", "--rules", At("rules")));
+        Assert.NotEmpty(Output);
+    }
+
+    [Fact]
     public void A_directory_that_is_not_there_is_refused()
     {
         Assert.Equal(2, Run("check-rulebook", "--rules", At("nowhere")));

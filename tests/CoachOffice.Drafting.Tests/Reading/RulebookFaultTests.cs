@@ -43,7 +43,7 @@ public sealed class RulebookFaultTests
     [InlineData("patterns.yaml", "when: [head-shift.high,", "when: [pattern setup-tilt, head-shift.high,", "'pattern P' is read only under unless")]
     [InlineData("patterns.yaml", "pattern head-dives]", "pattern head-dive]", "patterns.yaml:10:43: patterns[0].unless[1]: there is no pattern 'head-dive'; nearest: head-dives")]
     [InlineData("patterns.yaml", "explains: []", "explains: []\n    unless: [pattern setup-tilt]", "the patterns hold each other back in a circle: head-dives -> setup-tilt -> head-dives")]
-    [InlineData("patterns.yaml", "root: [head-shift.high]", "root: [impact-spine-tilt.low]", "the root impact-spine-tilt.low is not among 'when'")]
+    [InlineData("patterns.yaml", "root: [head-shift.high]", "root: [address-spine-tilt.high]", "the root address-spine-tilt.high is not among 'when'")]
     [InlineData("patterns.yaml", "explains: []", "explains: [head-shift.high]", "the root head-shift.high is explained by the pattern itself")]
     [InlineData("patterns.yaml", "forbids: [impact-spine-tilt.high]", "forbids: [head-shift.out]", "head-shift.high is the root; its drills cannot be forbidden")]
     [InlineData("patterns.yaml", "needs: [club-speed]", "needs: [address-spine-tilt]", "the pattern would never fire")]

@@ -50,7 +50,7 @@ public sealed class RulebookReaderTests
         Assert.Equal([new OutCondition(tilt, Side.Low, Grade.Moderate), new ValueCondition(tilt, Side.Low, 5)], Assert.IsType<AnyOfCondition>(setup.When[1]).Any);
         Assert.Equal([new StateCondition(head, MeasureState.InRange), new FiredCondition(dives.Id)], setup.Unless);
         Assert.Equal([new OutCondition(head, Side.High), new ReadingsCondition(head, 2), new OthersInRangeCondition(1)], dives.When.Take(3));
-        Assert.Equal([head, MeasureId.From("club-speed")], Assert.IsType<SameSideCondition>(dives.When[3]).Measures);
+        Assert.Equal([head, tilt], Assert.IsType<SameSideCondition>(dives.When[3]).Measures);
         Assert.Equal([FaultId.Parse("impact-spine-tilt.low"), FaultId.Parse("impact-spine-tilt.high")], dives.ExplainsIfPresent);
     }
 

@@ -117,7 +117,7 @@ internal static class SmallBookText
           - id: head-dives
             name: Head dives
             precedence: 35
-            when: [head-shift.high, head-shift read at least 2 times, at least 1 others in range, { same-side: [head-shift, club-speed] }]
+            when: [head-shift.high, head-shift read at least 2 times, at least 1 others in range, { same-side: [head-shift, impact-spine-tilt] }]
             root: [head-shift.high]
             explains: []
             explains-if-present: [impact-spine-tilt.out]
@@ -188,6 +188,6 @@ internal static class SmallBookText
 
     public const string Cases = """
         cases:
-          - { pattern: head-dives, name: dives, club: driver, readings: { head-shift: { value: 9, readings: 3 }, club-speed: 40 }, club-speed-goal: 45, fires: true, why: it is out }
+          - { pattern: head-dives, name: dives, club: driver, readings: { head-shift: { value: 9, readings: 3 }, club-speed: 40, impact-spine-tilt: 36, address-spine-tilt: 8 }, club-speed-goal: 45, fires: true, why: it is out }
         """;
 }

@@ -7,8 +7,17 @@ namespace CoachOffice.Drafting.Reading.Entries;
 /// <summary>Reads <c>cases</c>: readings with which a pattern must fire, or must not.</summary>
 internal sealed class CaseEntries(Shelf shelf)
 {
+    private readonly HashSet<(PatternId, string)> _seen = [];
+
     /// <summary>All sound cases, in the order of files and lines.</summary>
-    public IReadOnlyList<PatternCase> Read() => shelf.ReadAll("cases", One);
+    public IReadOnlyList<PatternCase> Read() => shelf.ReadAll("cases", Once);
+
+    private PatternCase Once(Entry entry)
+    {
+        var one = One(entry);
+        if (entry.Sound && !_seen.Add((one.Pattern, one.Name))) shelf.Faults.Add(entry.Find("name")!, $"{one.Pattern.Value} has a case of this name already; give this one another");
+        return one;
+    }
 
     private PatternCase One(Entry entry) => new()
     {
