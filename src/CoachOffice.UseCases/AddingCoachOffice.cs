@@ -3,6 +3,7 @@ using CoachOffice.Data;
 using CoachOffice.Data.Access;
 using CoachOffice.Domain;
 using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.Rulebook;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.Configuration;
@@ -24,6 +25,8 @@ public static class AddingCoachOffice
         services.TryAddSingleton<IClock, MillisecondClock>();
         services.TryAddSingleton<INewIds, TimeOrderedIds>();
         services.TryAddScoped<PracticeClock>();
+        services.TryAddSingleton(ShippedRules.Find());
+        services.TryAddSingleton<Rulebooks>();
         services.AddLogging();
         services.AddDataProtection().SetApplicationName("CoachOffice").PersistKeysToDbContext<OfficeDb>();
         AddAccounts(services);
