@@ -2,6 +2,7 @@ using CoachOffice.Domain;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
+using Book = CoachOffice.Domain.Plans.Rulebook;
 
 namespace CoachOffice.UseCases.Lessons;
 
@@ -35,7 +36,7 @@ public static class ReadingEntry
     }
 
     /// <summary>The readings of one field; several values are several swings.</summary>
-    public static Outcome<IReadOnlyList<TakenReading>> Take(MeasureEntry entry, Rulebook book)
+    public static Outcome<IReadOnlyList<TakenReading>> Take(MeasureEntry entry, Book book)
     {
         ArgumentNullException.ThrowIfNull(entry);
         ArgumentNullException.ThrowIfNull(book);

@@ -5,6 +5,7 @@ using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Plans.Drafts;
 using CoachOffice.Domain.Students;
 using NodaTime;
+using Book = CoachOffice.Domain.Plans.Rulebook;
 
 namespace CoachOffice.UseCases.Plans;
 
@@ -31,7 +32,7 @@ public sealed record DraftView
     public required Draft Draft { get; init; }
 
     /// <summary>The book it was made by, for names, units and how to take a reading.</summary>
-    public required Rulebook Book { get; init; }
+    public required Book Book { get; init; }
 
     /// <summary>True when new drafts are still made by that book.</summary>
     public required bool BookIsInForce { get; init; }

@@ -1,3 +1,5 @@
+using Microsoft.Extensions.DependencyInjection;
+
 namespace CoachOffice.UseCases.Tests.Fixtures;
 
 /// <summary>What a class of tests shares: one office on one copy of a template. Ask <see cref="Another"/> for one more, e.g. an empty one.</summary>
@@ -16,12 +18,12 @@ public abstract class OfficeFixture(ITemplate template) : IAsyncLifetime
         }
     }
 
-    /// <summary>A further office on a copy of its own.</summary>
-    public async Task<TestOffice> Another(bool opened)
+    /// <summary>A further office on a copy of its own; services registered by the test come first.</summary>
+    public async Task<TestOffice> Another(bool opened, Action<IServiceCollection>? more = null)
     {
         if (template.Missing is { } why) Assert.Skip(why);
         var copy = await template.Copy(opened);
-        var office = await TestOffice.On(copy.Database, opened);
+        var office = await TestOffice.On(copy.Database, opened, more);
         _open.Add(office);
         _open.Add(copy);
         return office;

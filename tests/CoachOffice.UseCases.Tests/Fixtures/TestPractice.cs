@@ -1,9 +1,10 @@
 using CoachOffice.Domain.Access;
 using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.Rulebook;
 
 namespace CoachOffice.UseCases.Tests.Fixtures;
 
-/// <summary>The practice most tests work in: an owner, a coach and a desk.</summary>
+/// <summary>The practice most tests work in: an owner, a coach and a desk, and the shipped rulebook in force.</summary>
 public static class TestPractice
 {
     public const string Password = "a brick of plain words 7";
@@ -25,6 +26,7 @@ public static class TestPractice
         var actor = new Actor(owner.Value, FirstRun.OwnerName, Policy.Owner);
         await Add(office, actor, "Carl Coach", Policy.Coach);
         await Add(office, actor, "Dora Desk", Policy.Desk);
+        await office.Must((AdoptShippedRulebook adopt) => adopt.AtStartUp());
     }
 
     private static async Task Add(TestOffice office, Actor owner, string name, Policy policy)
