@@ -33,22 +33,29 @@ public sealed class Visitor(OfficeHost office)
     /// <summary>What the alert on the page says.</summary>
     public string Alert => Page.QuerySelector("[role=alert]")?.TextContent ?? "";
 
-    public Task Open(string path) => Follow(() => new HttpRequestMessage(HttpMethod.Get, path));
+    public Task Open(string path) => Follow(new HttpRequestMessage(HttpMethod.Get, path));
 
     /// <summary>Sends a form of the page as a browser would, with some fields filled in; a field given as null is left out.</summary>
-    public Task Send(string form, params (string Name, string? Value)[] filled)
+    public Task Send(string form, params (string Name, string? Value)[] filled) => Send(form, filled, part: false);
+
+    /// <summary>The same as our script does it, which asks for a part of the page.</summary>
+    public Task Part(string form, params (string Name, string? Value)[] filled) => Send(form, filled, part: true);
+
+    private Task Send(string form, (string Name, string? Value)[] filled, bool part)
     {
         var sent = Page.QuerySelector<IHtmlFormElement>(form) ?? throw new InvalidOperationException($"No form '{form}' on {Path}.");
         var fields = Fields(sent).Where(f => filled.All(x => x.Name != f.Key)).ToList();
         fields.AddRange(filled.Where(f => f.Value is not null).Select(f => new KeyValuePair<string, string>(f.Name, f.Value!)));
         var action = sent.GetAttribute("action") is { Length: > 0 } given ? given : Answer.RequestMessage!.RequestUri!.PathAndQuery;
-        return Follow(() => new HttpRequestMessage(HttpMethod.Post, action) { Content = new FormUrlEncodedContent(fields) });
+        var request = new HttpRequestMessage(HttpMethod.Post, action) { Content = new FormUrlEncodedContent(fields) };
+        if (part) request.Headers.Add("X-Part", "results");
+        return Follow(request);
     }
 
-    private async Task Follow(Func<HttpRequestMessage> first)
+    private async Task Follow(HttpRequestMessage first)
     {
         Way.Clear();
-        Answer = await Fetch(first());
+        Answer = await Fetch(first);
         for (var steps = 0; Answer.StatusCode is HttpStatusCode.Found or HttpStatusCode.SeeOther && steps < 6; steps++)
             Answer = await Fetch(new HttpRequestMessage(HttpMethod.Get, Answer.Headers.Location));
         Page = new HtmlParser().ParseDocument(await Answer.Content.ReadAsStringAsync(Ct));

@@ -1,0 +1,21 @@
+using CoachOffice.Domain.Lessons;
+using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Students;
+
+namespace CoachOffice.Web.Shell;
+
+/// <summary>Addresses of the office's things, in one place.</summary>
+internal static class OfficeLinks
+{
+    public const string FollowUps = "/follow-ups";
+
+    public static string To(StudentId student) => $"/students/{student.Value}";
+
+    public static string NewLesson(StudentId student) => $"/students/{student.Value}/lessons/new";
+
+    public static string To(LessonId lesson) => $"/lessons/{lesson.Value}";
+
+    public static string To(PlanId plan) => $"/plans/{plan.Value}";
+
+    public static string Retest(Guid retest) => $"/retests/{retest}";
+}
