@@ -11,6 +11,7 @@ internal sealed class StudentEntry(Rulebook book, LocalDate asOf)
 {
     private const int LongestWeek = 7 * 12 * 60;
     private const int OldestAge = 110;
+    private const int YoungestAge = 2;
 
     private static readonly StudentFacts Nobody = new()
     {
@@ -45,6 +46,7 @@ internal sealed class StudentEntry(Rulebook book, LocalDate asOf)
         if (entry.Faults.Count > before || asOf == LocalDate.MaxIsoValue) return year;
         var node = entry.Find("birthYear")!;
         if (year > asOf.Year) entry.Faults.Add(node, $"the student is born after the lesson of {asOf.Year}; write the year of birth");
+        else if (asOf.Year - year - 1 < YoungestAge) entry.Faults.Add(node, $"born in {year} the student would be younger than {YoungestAge}; write the year of birth");
         else if (year < asOf.Year - OldestAge) entry.Faults.Add(node, $"{year} is more than {OldestAge} years before the lesson; write the year of birth");
         return year;
     }

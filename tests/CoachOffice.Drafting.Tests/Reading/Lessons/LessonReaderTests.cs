@@ -36,6 +36,14 @@ public sealed class LessonReaderTests
         Assert.Null(head.FrameRate);
     }
 
+    // 1 in = 2.54 cm exactly, 1 km/h = 1000 m in 3600 s.
+    [Theory]
+    [InlineData("\"value\": 2, \"unit\": \"in\"", "\"value\": 3, \"unit\": \"in\"", "head-shift", 7.62)]
+    [InlineData("\"value\": 2, \"unit\": \"in\"", "\"value\": -1.3, \"unit\": \"in\"", "head-shift", -3.302)]
+    [InlineData("\"measure\": \"head-shift\", \"value\": 2, \"unit\": \"in\"", "\"measure\": \"club-speed\", \"value\": 162, \"unit\": \"km/h\"", "club-speed", 45)]
+    public void A_converted_value_carries_no_dust_of_the_arithmetic(string old, string replacement, string measure, double expected) =>
+        Assert.Equal(expected, SmallLesson.With(old, replacement).Value.Readings.Single(r => r.Measure.Value == measure).Value.Value);
+
     // 1 mph = 0.44704 m/s exactly (international mile and second).
     [Fact]
     public void A_goal_in_miles_an_hour_becomes_metres_a_second() =>
@@ -79,6 +87,7 @@ public sealed class LessonReaderTests
     [InlineData("\"right\"", "\"both\"", "student.hand: 'both' is not one of the words here; one of: right, left")]
     [InlineData("\"improver\"", "\"improve\"", "'improve' is not one of the words here; nearest: improver")]
     [InlineData("1988", "2027", "student.birthYear: the student is born after the lesson of 2026")]
+    [InlineData("1988", "2026", "born in 2026 the student would be younger than 2")]
     [InlineData("1988", "1888", "1888 is more than 110 years before the lesson")]
     [InlineData("1988", "\"1988\"", "a number is expected, not the text '1988'")]
     [InlineData("1988", "1988.5", "a whole number from 0 to 9999 is expected, not 1988.5")]
