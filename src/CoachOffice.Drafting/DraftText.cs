@@ -33,7 +33,7 @@ public sealed class DraftText
         Section("What drives what", _draft.Causes.SelectMany(Cause));
         Focus();
         Section("Left for later", _draft.Parked.Select(Parked));
-        Section("Drills not offered", _draft.Withheld.Select(w => $"{DrillName(w.Drill)}: {Reason(w)}"));
+        Section("Drills not offered", _draft.Withheld.GroupBy(Reason).Select(g => $"{g.Key}: {string.Join("; ", g.Select(w => DrillName(w.Drill)))}"));
         Section("Measure next", _draft.MeasureNext.Select(n => $"{Name(n.Measure)}: {n.Because}"));
         Section("Leave alone, it is good", _draft.Strengths.Select(Name));
         Section("Mind", _draft.Cautions.Select(c => c.Text));
@@ -42,7 +42,7 @@ public sealed class DraftText
 
     private void Focus()
     {
-        if (_draft.Focus.Count == 0) Section("Work on this", [LeavesIt ? "Nothing: flight and strike are where they are wanted. Leave it." : "Nothing yet: what was read gives no piece of work. See what to measure next."]);
+        if (_draft.Focus.Count == 0) Section("Work on this", [Nothing]);
         foreach (var focus in _draft.Focus)
         {
             Section($"Work on this, {(focus.Order == 1 ? "first" : "second")}: {Fault(focus.Fault)}", Why(focus));
@@ -50,7 +50,10 @@ public sealed class DraftText
         }
     }
 
-    private bool LeavesIt => _draft.Trace.Any(t => t.Rule == "order:leave-it");
+    private string Nothing =>
+        _draft.Trace.Any(t => t.Rule == "order:leave-it") ? "Nothing: flight and strike are where they are wanted. Leave it."
+        : _draft.Parked.Any(p => p.Reason == ParkedReason.NoDrill) ? "Nothing at present: what would be worked on has no drill that fits body, place, kit and time."
+        : "Nothing yet: what was read gives no piece of work. See what to measure next.";
 
     private IEnumerable<string> Why(DraftFocus focus)
     {

@@ -34,7 +34,7 @@ public static class Drafter
         var leaveIt = LeaveItLaw.Holds(at);
         var picked = leaveIt ? LeaveIt(at, sorted) : Choose(at, laws, graph, sorted);
 
-        var next = new NextReadings(at, matches, laws);
+        var next = new NextReadings(at, matches, graph, laws);
         return new Draft
         {
             Rulebook = new DraftRulebook(book.Name, rulebook.Sha256),
@@ -46,21 +46,21 @@ public static class Drafter
             Parked = [.. picked.Parked, .. sorted.Parked],
             Stages = DraftLines.Stages(at, picked.Focuses),
             Withheld = DraftLines.Withheld(picked),
-            MeasureNext = next.Of(picked, leaveIt),
+            MeasureNext = next.Of(picked, sorted.Undecided, leaveIt),
             Strengths = [.. findings.Where(f => Grading.IsStrength(f) && !f.IsDerived).Select(f => f.Measure.Id.Value)],
             Cautions = new PlanCautions(at, picked.Focuses).All(),
             Trace = at.Trace.Steps,
         };
     }
 
+    /// <summary>Undecided faults are looked at only when no candidate is left; until then they wait like the others.</summary>
     private static Picked Choose(LessonAtHand at, TrainAfterLaws laws, CauseGraph graph, Sorted sorted)
     {
-        var ordered = InOrder(at, laws, sorted.Candidates);
-        var picked = new FocusPick(at, laws, graph, ordered).Pick();
-        if (picked.Focuses.Count > 0 || sorted.Undecided.Count == 0) return picked with { Parked = [.. picked.Parked, .. Later(sorted.Undecided)] };
-        var provisional = InOrder(at, laws, sorted.Undecided);
-        var one = new FocusPick(at, laws, graph, provisional).Pick();
-        return new Picked(one.Focuses, [.. picked.Parked, .. one.Parked], [.. picked.Withheld, .. one.Withheld]);
+        var picked = new FocusPick(at, laws, graph, InOrder(at, laws, sorted.Candidates)).Pick();
+        if (sorted.Undecided.Count == 0) return picked;
+        var undecided = new FocusPick(at, laws, graph, InOrder(at, laws, sorted.Undecided));
+        var last = picked.Focuses.Count == 0 ? undecided.Pick() : undecided.Wait();
+        return new Picked([.. picked.Focuses, .. last.Focuses], [.. picked.Parked, .. last.Parked], [.. picked.Withheld, .. last.Withheld]);
     }
 
     private static List<Candidate> InOrder(LessonAtHand at, TrainAfterLaws laws, IReadOnlyList<Candidate> candidates)
@@ -76,6 +76,4 @@ public static class Drafter
         at.Trace.Add("order:leave-it", "path, face and strike in range", "nothing marked");
         return new Picked([], [.. sorted.Candidates.Concat(sorted.Undecided).Select(c => new DraftParked(c.Fault, ParkedReason.NoHarmShown, null))], []);
     }
-
-    private static IEnumerable<DraftParked> Later(IReadOnlyList<Candidate> undecided) => undecided.Select(c => new DraftParked(c.Fault, ParkedReason.LimitOfTwo, null));
 }

@@ -9,6 +9,9 @@ internal sealed class Dosing(Dosage dosage)
     /// <summary>More than two drills for one fault at a time scatter attention (own judgement).</summary>
     private const int MostForOneFault = 2;
 
+    /// <summary>Of one drill in one session; more of the same dulls attention (own judgement).</summary>
+    private const int MostRepsOfOneDrill = 60;
+
     private const int UsualSet = 10;
     private const int SmallSet = 5;
 
@@ -61,7 +64,7 @@ internal sealed class Dosing(Dosage dosage)
     private int Ceiling(Drill drill, StageDosage rate, int drills)
     {
         var session = rate.Stage >= Stage.Full ? Math.Min(rate.MostRepsPerSession, dosage.MostFullSpeedBalls) : rate.MostRepsPerSession;
-        return Math.Min(drill.MostReps ?? int.MaxValue, session / drills);
+        return Math.Min(drill.MostReps ?? MostRepsOfOneDrill, Math.Min(MostRepsOfOneDrill, session / drills));
     }
 
     private static int MinutesFor(int reps, StageDosage rate) => (int)Math.Ceiling(Math.Round(reps / rate.RepsPerMinute, 9));

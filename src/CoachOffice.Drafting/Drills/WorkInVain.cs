@@ -1,4 +1,5 @@
 using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Plans;
 
 namespace CoachOffice.Drafting.Drills;
 
@@ -7,11 +8,12 @@ internal static class WorkInVain
 {
     private const int LookAgainFrom = 2;
 
-    /// <summary>The findings, by row; none when fewer than two.</summary>
+    /// <summary>The findings, by row; none when fewer than two pieces of work, each with a ladder of its own, were in vain.</summary>
     public static IReadOnlyList<Finding> Of(LessonAtHand at)
     {
-        var tried = at.Facts.Tried.Where(Withholding.IsInVain).Select(t => at.Book.Find(t.Drill)).OfType<Domain.Plans.Drill>().SelectMany(d => d.Trains).ToHashSet();
-        var vain = at.Lesson.AllOut.Where(f => tried.Contains(f.Fault!.Value)).ToList();
-        return vain.Count >= LookAgainFrom ? vain : [];
+        var tried = at.Facts.Tried.Where(Withholding.IsInVain).Select(t => at.Book.Find(t.Drill)).OfType<Drill>().ToList();
+        var vain = at.Lesson.AllOut.Where(f => tried.Any(d => d.Trains.Contains(f.Fault!.Value))).ToList();
+        var ladders = vain.Select(f => at.Book.For(f.Fault!.Value)?.Id).Distinct().Count();
+        return Math.Min(tried.Count, ladders) >= LookAgainFrom ? vain : [];
     }
 }

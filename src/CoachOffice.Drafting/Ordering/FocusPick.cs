@@ -40,6 +40,9 @@ internal sealed class FocusPick
         return new Picked(both, Park(both), _withheld);
     }
 
+    /// <summary>None of them is picked: each waits with its reason.</summary>
+    public Picked Wait() => new([], Park([]), []);
+
     private Candidate? First()
     {
         foreach (var candidate in _ordered)

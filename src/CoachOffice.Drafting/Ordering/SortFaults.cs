@@ -39,17 +39,14 @@ internal static class SortFaults
         if (!finding.IsOut) return new DraftParked(fault, ParkedReason.Borderline, null);
         if (graph.CauseOf(fault) is { } cause) return new DraftParked(fault, ParkedReason.ExplainedBy, cause.From);
         if (graph.PatternOf(fault) is not null) return null;
+        if (finding.IsDerived && PartThatIsOut(finding, at) is { } part) return new DraftParked(fault, ParkedReason.ExplainedBy, part.Fault);
         if (finding.Measure.StyleOnly) return new DraftParked(fault, ParkedReason.NoHarmShown, null);
-        if (finding.IsDerived) return OfItsParts(finding, at);
         return finding.Weight < ModerateWeight ? new DraftParked(fault, ParkedReason.TooSmall, null) : null;
     }
 
-    /// <summary>A derived value without a pattern is nothing beyond its parts: the part furthest out stands for it.</summary>
-    private static DraftParked OfItsParts(Finding finding, LessonAtHand at)
-    {
-        var part = finding.Measure.Derived!.Parts.Select(at.Lesson.Find).OfType<Finding>().Where(p => p.IsOut).OrderByDescending(p => p.Weight).ThenBy(p => p.Measure.Row).FirstOrDefault();
-        return new DraftParked(finding.Fault!.Value, part is null ? ParkedReason.TooSmall : ParkedReason.ExplainedBy, part?.Fault);
-    }
+    /// <summary>A derived value without a pattern is nothing beyond the part of it that is out.</summary>
+    private static Finding? PartThatIsOut(Finding finding, LessonAtHand at) =>
+        finding.Measure.Derived!.Parts.Select(at.Lesson.Find).OfType<Finding>().Where(p => p.IsOut).OrderByDescending(p => p.Weight).ThenBy(p => p.Measure.Row).FirstOrDefault();
 
     private static IEnumerable<DraftParked> NoFaultSides(LessonAtHand at) =>
         at.Lesson.NoFault.Select(fault => new DraftParked(fault, ParkedReason.NoHarmShown, null));

@@ -2,6 +2,7 @@ using System.Globalization;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Plans.Drafts;
+using CoachOffice.Drafting.Causes;
 using CoachOffice.Drafting.Drills;
 using CoachOffice.Drafting.Ordering;
 using CoachOffice.Drafting.Patterns;
@@ -9,20 +10,26 @@ using CoachOffice.Drafting.Patterns;
 namespace CoachOffice.Drafting.Words;
 
 /// <summary>Which reading to take next, and what it would decide; each measure once, the most telling reason first.</summary>
-internal sealed class NextReadings(LessonAtHand at, IReadOnlyList<PatternMatch> matches, TrainAfterLaws laws)
+internal sealed class NextReadings(LessonAtHand at, IReadOnlyList<PatternMatch> matches, CauseGraph graph, TrainAfterLaws laws)
 {
     private readonly List<DraftMeasureNext> _next = [];
 
-    public IReadOnlyList<DraftMeasureNext> Of(Picked picked, bool leaveIt)
+    public IReadOnlyList<DraftMeasureNext> Of(Picked picked, IReadOnlyList<Candidate> undecided, bool leaveIt)
     {
         foreach (var focus in picked.Focuses.Where(f => f.Candidate.IsProvisional)) Decides(focus.Candidate.Fault);
+        if (!leaveIt) Causes(picked, undecided);
+        foreach (var finding in at.Lesson.Findings.Where(f => f.Grade == Grade.Borderline && !f.IsDerived)) AtTheEdge(finding);
+        if (!leaveIt && picked is { Focuses.Count: 0, Withheld.Count: 0 }) Flight();
+        return _next;
+    }
+
+    private void Causes(Picked picked, IReadOnlyList<Candidate> undecided)
+    {
         LookAgain();
         Passed();
-        foreach (var match in matches.Where(m => m.IsNearMiss && m.Missing.Count == 1)) Open(match);
+        foreach (var match in matches.Where(m => m.IsNearMiss && m.Missing.Count == 1 && WouldTell(m))) Open(match);
+        foreach (var candidate in undecided.Where(u => picked.Focuses.All(f => f.Candidate.Fault != u.Fault))) Open(Undecided(candidate.Fault).First());
         foreach (var focus in picked.Focuses) Earlier(focus.Candidate);
-        foreach (var finding in at.Lesson.Findings.Where(f => f.Grade == Grade.Borderline && !f.IsDerived)) AtTheEdge(finding);
-        if (picked.Focuses.Count == 0 && !leaveIt) Flight();
-        return _next;
     }
 
     /// <summary>The unread facts that would say whether something stands behind this fault, of the nearest pattern first.</summary>
@@ -36,15 +43,25 @@ internal sealed class NextReadings(LessonAtHand at, IReadOnlyList<PatternMatch> 
     private IEnumerable<PatternMatch> Undecided(FaultId fault) =>
         matches.Where(m => m.IsUndecided && m.Matched.Any(f => f.Weight >= 2) && SortFaults.Consequences(m).Contains(fault)).OrderBy(m => m.Missing.Count);
 
+    /// <summary>One more reading is worth the trouble where it could name a cause for a fault that has none, or settle what a fault without a pattern belongs to.</summary>
+    private bool WouldTell(PatternMatch match) =>
+        NewlyExplained(match).Any() || match.Pattern.Root.Any(r => at.Lesson.Out(r) is { Weight: >= 2 } && graph.PatternOf(r) is null && graph.CauseOf(r) is null);
+
+    private IEnumerable<Finding> NewlyExplained(PatternMatch match) =>
+        SortFaults.Consequences(match).Select(at.Lesson.Out).OfType<Finding>().Where(f => f.Weight >= 2 && graph.CauseOf(f.Fault!.Value) is null).OrderBy(f => f.Measure.Row);
+
     private void Open(PatternMatch match)
     {
-        foreach (var measure in match.Missing)
-            Add(measure, $"Would show whether \"{match.Pattern.Name}\" stands behind {Sentences.Listed([.. match.Matched.Select(f => Sentences.LowerFirst(f.Measure.Name))])}.");
+        var behind = NewlyExplained(match).Select(f => Sentences.LowerFirst(f.Measure.Name)).ToList();
+        var because = behind.Count > 0
+            ? $"Would show whether \"{match.Pattern.Name}\" stands behind {Sentences.Listed(behind)}."
+            : $"Would show whether \"{match.Pattern.Name}\" is what happens here.";
+        foreach (var measure in match.Missing) Add(measure, because);
     }
 
     private void Passed()
     {
-        foreach (var match in matches.Where(m => m.Holds))
+        foreach (var match in matches.Where(m => graph.Standing.Any(s => s.Pattern.Id == m.Pattern.Id)))
         foreach (var measure in match.Passed)
             Add(measure, $"Was not read; it could rule out \"{match.Pattern.Name}\".");
     }

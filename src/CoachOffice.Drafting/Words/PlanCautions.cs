@@ -22,12 +22,15 @@ internal sealed class PlanCautions(LessonAtHand at, IReadOnlyList<Focus> focuses
            let concerned = Concerned(caution.Occasion)
            where concerned is not null
            orderby caution.Occasion, caution.Id.Value
-           select new DraftCaution(caution.Id.Value, caution.Text.Replace("{0}", Sentences.Listed(concerned), StringComparison.Ordinal)),
+           select Filled(caution, concerned),
         .. from caution in at.Book.Cautions
            where caution.Occasion == CautionOccasion.Drill && _drills.Any(d => d.Cautions.Contains(caution.Id))
            orderby caution.Id.Value
-           select new DraftCaution(caution.Id.Value, caution.Text.Replace("{0}", Sentences.Listed([.. _drills.Where(d => d.Cautions.Contains(caution.Id)).Select(d => d.Name)]), StringComparison.Ordinal)),
+           select Filled(caution, [.. _drills.Where(d => d.Cautions.Contains(caution.Id)).Select(d => d.Name)]),
     ];
+
+    private static DraftCaution Filled(Caution caution, IReadOnlyList<string> concerned) =>
+        new(caution.Id.Value, Sentences.UpperFirst(caution.Text.Replace("{0}", Sentences.Listed(concerned), StringComparison.Ordinal)));
 
     /// <summary>What an occasion concerns, or null when it is not given.</summary>
     private IReadOnlyList<string>? Concerned(CautionOccasion occasion) => occasion switch

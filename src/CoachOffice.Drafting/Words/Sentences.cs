@@ -21,14 +21,14 @@ internal static class Sentences
     public static string Provisional(Finding finding, Measure decides) =>
         $"Provisional: {LowerFirst(finding.Measure.Name)} reads {Reading(finding)}; what is behind it may show once {LowerFirst(decides.Name)} is read, so the work stays slow until then.";
 
-    /// <summary>Which side of the range a fault lies on, in words: "more toward the target than wanted".</summary>
-    public static string Lies(Finding finding) => finding.Side == Side.Low ? "below the wanted range" : "above the wanted range";
-
     /// <summary>A number as a person reads it: invariant, at most two decimals.</summary>
     public static string Number(double value) => Math.Round((decimal)value, 2, MidpointRounding.AwayFromZero).ToString("0.##", CultureInfo.InvariantCulture);
 
     /// <summary>For the middle of a sentence.</summary>
     public static string LowerFirst(string name) => name.Length > 1 && char.IsUpper(name[1]) ? name : char.ToLowerInvariant(name[0]) + name[1..];
+
+    /// <summary>For the beginning of a sentence.</summary>
+    public static string UpperFirst(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     /// <summary>One, two and three as a person lists them.</summary>
     public static string Listed(IReadOnlyList<string> words) => words.Count < 2 ? string.Concat(words) : $"{string.Join(", ", words.SkipLast(1))} and {words[^1]}";
