@@ -95,6 +95,8 @@ public sealed class RulebookFaultTests
     [InlineData("? [a]\n: b\n", "a name is expected here, not a list or mapping")]
     [InlineData("name: \"\\uD800\"\n", "this is not YAML as read here")]
     [InlineData("name: a\nnote: \u0007b\n", ":2:7: file: the control character U+0007 is not read here")]
+    [InlineData("!!](.\n.@(", "this is not YAML as read here: soon behind this place the text breaks off oddly")]
+    [InlineData("a: [\n-\r- { b: c\n", "this is not YAML as read here")]
     [InlineData("name: [\n", "this is not YAML as read here")]
     public void A_file_that_is_no_rule_file_is_refused_in_a_sentence(string content, string expected)
     {

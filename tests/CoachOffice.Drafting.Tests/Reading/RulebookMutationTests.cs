@@ -26,6 +26,15 @@ public sealed class RulebookMutationTests
         },
         iter: 600);
 
+    [Fact]
+    public void A_file_of_garbage_gives_faults_with_a_place() => Gen.Int[0, Letters.Length - 1].Array[0, 60].Sample(
+        garbage =>
+        {
+            var result = RulebookReader.Load(SmallBook.WithFile("more.yaml", string.Concat(garbage.Select(i => Letters[i]))));
+            Assert.True(result.Succeeded || result.Faults.All(f => f.Line >= 1 && f.Column >= 1 && !f.ToString().Contains('\n', StringComparison.Ordinal)));
+        },
+        iter: 300);
+
     private static string Change(string text, int index, char letter, int kind) => kind switch
     {
         0 => text.Remove(index, 1),

@@ -38,9 +38,9 @@ internal sealed partial class YamlTree
             faults.Add(at, Fault.WholeFile, $"this is not YAML as read here: {FirstLine(refused.Message)}");
             return null;
         }
-        catch (InvalidOperationException)
+        catch (Exception refused) when (refused is InvalidOperationException or ArgumentException)
         {
-            // The scanner gives up this way on some broken texts, without a place; the last thing understood is before it.
+            // The library gives up this way on some broken texts and tags, without a place; the last thing understood is before it.
             var last = tree._parser.Current?.End ?? Mark.Empty;
             faults.Add(new Position(file, (int)last.Line, (int)last.Column), Fault.WholeFile, "this is not YAML as read here: soon behind this place the text breaks off oddly");
             return null;
