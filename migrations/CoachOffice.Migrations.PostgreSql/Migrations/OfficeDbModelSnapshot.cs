@@ -543,6 +543,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.Property<DateTime?>("SeenAt")
                         .HasColumnType("timestamp with time zone");
 
+                    b.Property<Guid?>("StageId")
+                        .HasColumnType("uuid");
+
                     b.Property<Guid>("StudentId")
                         .HasColumnType("uuid");
 

@@ -538,6 +538,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.Property<DateTime?>("SeenAt")
                         .HasColumnType("TEXT");
 
+                    b.Property<Guid?>("StageId")
+                        .HasColumnType("TEXT");
+
                     b.Property<Guid>("StudentId")
                         .HasColumnType("TEXT");
 

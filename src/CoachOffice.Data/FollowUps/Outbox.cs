@@ -17,7 +17,7 @@ internal abstract class Outbox(OfficeDb db, string lockClause) : IOutbox
             SELECT m."Id" FROM "Messages" AS m
             JOIN "Plans" AS p ON p."Id" = m."PlanId" JOIN "Students" AS s ON s."Id" = m."StudentId"
             WHERE m."State" = '{{Terms.Of(MessageState.Waiting)}}' AND m."DueAt" <= {2} AND (m."LeaseUntil" IS NULL OR m."LeaseUntil" < {2})
-            AND p."Status" = '{{Terms.Of(PlanStatus.Active)}}' AND s."ArchivedAt" IS NULL AND s."ErasedAt" IS NULL
+            AND (p."Status" = '{{Terms.Of(PlanStatus.Active)}}' OR (p."Status" = '{{Terms.Of(PlanStatus.Completed)}}' AND m."Kind" = '{{Terms.Of(MessageKind.SecondLook)}}')) AND s."ArchivedAt" IS NULL AND s."ErasedAt" IS NULL
             AND (s."MessagesStoppedAt" IS NULL OR m."Kind" = '{{Terms.Of(MessageKind.PlanDelivery)}}')
             ORDER BY m."Attempts", m."DueAt", m."Id" LIMIT {3} {{lockClause}})
         RETURNING *
@@ -33,14 +33,25 @@ internal abstract class Outbox(OfficeDb db, string lockClause) : IOutbox
     public Task<bool> MarkBegun(Sending sending, CancellationToken stop) =>
         One(Held(sending).ExecuteUpdateAsync(m => m.SetProperty(x => x.SendingAt, sending.Now), stop));
 
-    public Task<bool> MarkSent(Sending sending, CancellationToken stop) => One(Held(sending).ExecuteUpdateAsync(
+    public Task<bool> PutOff(Sending sending, Instant again, CancellationToken stop) => One(Held(sending).ExecuteUpdateAsync(
+        m => m.SetProperty(x => x.DueAt, again).SetProperty(x => x.Attempts, x => x.Attempts - 1)
+            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null),
+        stop));
+
+    public Task<bool> Skip(Sending sending, string why, CancellationToken stop) => One(Held(sending).ExecuteUpdateAsync(
+        m => m.SetProperty(x => x.State, MessageState.Skipped).SetProperty(x => x.LastProblem, why)
+            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null),
+        stop));
+
+    public Task<bool> MarkSent(Sending sending, CancellationToken stop) => One(InFlight(sending).ExecuteUpdateAsync(
         m => m.SetProperty(x => x.State, MessageState.Sent).SetProperty(x => x.SentAt, sending.Now).SetProperty(x => x.LastProblem, (string?)null)
+            .SetProperty(x => x.SendingAt, (Instant?)null)
             .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null).SetProperty(x => x.SendingAt, (Instant?)null),
         stop));
 
-    public Task<bool> MarkFailed(Sending sending, string problem, Instant? again, CancellationToken stop) => One(Held(sending).ExecuteUpdateAsync(
-        m => m.SetProperty(x => x.State, again is null ? MessageState.NeedsAttention : MessageState.Waiting).SetProperty(x => x.LastProblem, problem)
-            .SetProperty(x => x.DueAt, x => again ?? x.DueAt)
+    public Task<bool> MarkFailed(Sending sending, string problem, Instant? again, CancellationToken stop) => One(InFlight(sending).ExecuteUpdateAsync(
+        m => m.SetProperty(x => x.State, x => again == null ? MessageState.NeedsAttention : x.State).SetProperty(x => x.LastProblem, problem)
+            .SetProperty(x => x.DueAt, x => again ?? x.DueAt).SetProperty(x => x.SendingAt, (Instant?)null)
             .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null).SetProperty(x => x.SendingAt, (Instant?)null),
         stop));
 
@@ -51,6 +62,10 @@ internal abstract class Outbox(OfficeDb db, string lockClause) : IOutbox
 
     private IQueryable<Message> Held(Sending sending) =>
         db.Messages.Where(m => m.Id == sending.MessageId && m.ClaimedBy == sending.Owner && m.State == MessageState.Waiting);
+
+    // A pause that came while the message was on its way does not undo that it went.
+    private IQueryable<Message> InFlight(Sending sending) =>
+        db.Messages.Where(m => m.Id == sending.MessageId && m.ClaimedBy == sending.Owner && (m.State == MessageState.Waiting || m.State == MessageState.Held));
 
     private static async Task<bool> One(Task<int> rows) => await rows == 1;
 }

@@ -26,6 +26,9 @@ public sealed record CheckIn
     /// <summary>Done-when count reached today, as the student says.</summary>
     public bool CountReached { get; init; }
 
+    /// <summary>The rung whose count was reached; null when not said, or when it was not reached.</summary>
+    public Guid? StageId { get; init; }
+
     public bool Pain { get; init; }
 
     public Region? PainRegion { get; init; }

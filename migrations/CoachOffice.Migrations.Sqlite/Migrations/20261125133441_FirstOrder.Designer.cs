@@ -11,7 +11,7 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 namespace CoachOffice.Migrations.Sqlite.Migrations
 {
     [DbContext(typeof(OfficeDb))]
-    [Migration("20261125130932_FirstOrder")]
+    [Migration("20261125133441_FirstOrder")]
     partial class FirstOrder
     {
         /// <inheritdoc />
@@ -539,6 +539,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         .HasColumnType("INTEGER");
 
                     b.Property<DateTime?>("SeenAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("StageId")
                         .HasColumnType("TEXT");
 
                     b.Property<Guid>("StudentId")

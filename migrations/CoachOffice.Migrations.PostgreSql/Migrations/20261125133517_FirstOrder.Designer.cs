@@ -12,7 +12,7 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace CoachOffice.Migrations.PostgreSql.Migrations
 {
     [DbContext(typeof(OfficeDb))]
-    [Migration("20261125130940_FirstOrder")]
+    [Migration("20261125133517_FirstOrder")]
     partial class FirstOrder
     {
         /// <inheritdoc />
@@ -545,6 +545,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
                     b.Property<DateTime?>("SeenAt")
                         .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid?>("StageId")
+                        .HasColumnType("uuid");
 
                     b.Property<Guid>("StudentId")
                         .HasColumnType("uuid");

@@ -446,6 +446,7 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     Minutes = table.Column<int>(type: "integer", nullable: false),
                     RepetitionsPercent = table.Column<int>(type: "integer", nullable: true),
                     CountReached = table.Column<bool>(type: "boolean", nullable: false),
+                    StageId = table.Column<Guid>(type: "uuid", nullable: true),
                     Pain = table.Column<bool>(type: "boolean", nullable: false),
                     PainRegion = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: true),
                     Emergency = table.Column<bool>(type: "boolean", nullable: false),

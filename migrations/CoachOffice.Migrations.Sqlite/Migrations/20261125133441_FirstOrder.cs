@@ -445,6 +445,7 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     Minutes = table.Column<int>(type: "INTEGER", nullable: false),
                     RepetitionsPercent = table.Column<int>(type: "INTEGER", nullable: true),
                     CountReached = table.Column<bool>(type: "INTEGER", nullable: false),
+                    StageId = table.Column<Guid>(type: "TEXT", nullable: true),
                     Pain = table.Column<bool>(type: "INTEGER", nullable: false),
                     PainRegion = table.Column<string>(type: "TEXT", maxLength: 40, nullable: true),
                     Emergency = table.Column<bool>(type: "INTEGER", nullable: false),
