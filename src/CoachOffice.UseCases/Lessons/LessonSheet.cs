@@ -1,0 +1,37 @@
+using CoachOffice.Domain.Access;
+using CoachOffice.Domain.Lessons;
+using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Plans;
+using Book = CoachOffice.Domain.Plans.Rulebook;
+
+namespace CoachOffice.UseCases.Lessons;
+
+/// <summary>Lays the book's measures out as a sheet: by camera view, then moment, each with what was typed and what was read last time.</summary>
+internal sealed class LessonSheet(Book book, GradingContext context, UnitSystem units, IReadOnlyList<Lesson> earlier)
+{
+    /// <summary>The groups in the order of views and moments.</summary>
+    public IReadOnlyList<SheetGroup> Groups(IReadOnlyList<Reading> readings) =>
+        [.. book.Measures.GroupBy(m => (m.View, m.Moment)).OrderBy(g => g.Key.View).ThenBy(g => g.Key.Moment)
+            .Select(g => new SheetGroup(g.Key.View, g.Key.Moment, [.. g.OrderBy(m => m.Row).Select(m => Field(m, readings))]))];
+
+    /// <summary>One measure's field.</summary>
+    public SheetField Field(Measure measure, IReadOnlyList<Reading> readings)
+    {
+        var unit = ShownUnits.For(measure.Unit, units);
+        var own = readings.Where(r => r.Measure == measure.Id).ToList();
+        var last = earlier.FirstOrDefault(l => l.Readings.Any(r => r.Measure == measure.Id));
+        var lastValue = last?.Readings.Where(r => r.Measure == measure.Id).Average(r => r.Value);
+        return new SheetField
+        {
+            Measure = measure,
+            Unit = unit,
+            Text = ShownUnits.Text(own, measure.Unit, unit),
+            Instrument = own is [var first, ..] ? first.Instrument : ReadingEntry.UsualOf(measure),
+            FrameRate = own is [var one, ..] ? one.FrameRate : null,
+            TakesAsRead = ReadingEntry.TakesAsRead(measure),
+            Range = context.Hold(measure).Limits,
+            LastTime = lastValue is { } value ? new Quantity(value, measure.Unit).In(unit).Value : null,
+            LastOn = last?.HeldOn,
+        };
+    }
+}
