@@ -1,16 +1,43 @@
+using CoachOffice.Data;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
-using CoachOffice.Domain.Lessons;
-using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Plans;
-using CoachOffice.Domain.Students;
-using CoachOffice.UseCases.Access;
-using NodaTime;
+using CoachOffice.UseCases.FollowUps;
+using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.UseCases.Plans;
 
-/// <summary>Approves a plan: its gates, re-tests and messages begin in one transaction.</summary>
-public sealed class ApprovePlan
+/// <summary>Approves a plan: its rungs, re-tests and messages begin in one transaction. Nothing goes to a student before this.</summary>
+public sealed class ApprovePlan(OfficeDb db, PlanDoor door, ApprovalCheck check, PlanCourse course, PlanStart begin)
 {
-    public Task<Outcome<PlanId>> Now(PlanId plan, int version, Actor actor) => throw new InvalidOperationException("This part is on its way.");
+    /// <summary>The plan's id, or everything that stands against it.</summary>
+    public Task<Outcome<PlanId>> Now(PlanId plan, int version, Actor actor, CancellationToken stop = default)
+    {
+        var deed = new PlanDeed { Plan = plan, Version = version, Actor = actor, Action = "plan-approved", Doing = "approve plans" };
+        return door.Change(deed, p => Approve(p, actor, stop), stop);
+    }
+
+    private async Task<IReadOnlyList<Refusal>> Approve(Plan plan, Actor actor, CancellationToken stop)
+    {
+        if (plan.Status != PlanStatus.Draft) return [new("plan-not-draft", $"This plan is {Terms.Of(plan.Status)}; only a draft can be approved.")];
+        var against = await check.Of(plan, stop);
+        if (against.Count > 0) return against;
+        await EndOthers(plan, actor, stop);
+        plan.Become(PlanStatus.Active, door.Step(actor, "approved"));
+        await begin.Deliver(plan, await door.Today(stop), stop);
+        return [];
+    }
+
+    // One plan at a time: two would ask for twice the minutes a student has.
+    private async Task EndOthers(Plan plan, Actor actor, CancellationToken stop)
+    {
+        var running = await db.Plans.Include(p => p.Stages).Include(p => p.Changes)
+            .Where(p => p.StudentId == plan.StudentId && p.Id != plan.Id && (p.Status == PlanStatus.Active || p.Status == PlanStatus.OnHold)).ToListAsync(stop);
+        foreach (var other in running)
+        {
+            other.Become(PlanStatus.Revoked, door.Step(actor, "replaced-by-newer-plan"));
+            await course.End(other, "plan-replaced", keepSecondLook: false, stop);
+        }
+    }
 }

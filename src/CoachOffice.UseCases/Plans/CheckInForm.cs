@@ -20,6 +20,9 @@ public sealed record CheckInForm
     /// <summary>The done-when count was reached today.</summary>
     public bool CountReached { get; init; }
 
+    /// <summary>For which rung; may be left out when only one is worked on.</summary>
+    public Guid? StageId { get; init; }
+
     public bool Pain { get; init; }
 
     public Region? PainRegion { get; init; }

@@ -1,16 +1,44 @@
-using CoachOffice.Domain;
-using CoachOffice.Domain.Access;
-using CoachOffice.Domain.Lessons;
+using CoachOffice.Data;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
-using CoachOffice.Domain.Students;
-using CoachOffice.UseCases.Access;
-using NodaTime;
+using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.UseCases.Plans;
 
 /// <summary>Shows a plan's life.</summary>
-public sealed class PlanPage
+public sealed class PlanPage(OfficeDb db, PlanBooks books)
 {
-    public Task<PlanView?> Of(PlanId plan) => throw new InvalidOperationException("This part is on its way.");
+    /// <summary>The plan, or null when there is none.</summary>
+    public async Task<PlanView?> Of(PlanId plan, CancellationToken stop = default)
+    {
+        var found = await db.Plans.AsNoTracking().Include(p => p.Stages).Include(p => p.Changes).SingleOrDefaultAsync(p => p.Id == plan, stop);
+        if (found is null) return null;
+        var lesson = await db.Lessons.AsNoTracking().SingleAsync(l => l.Id == found.LessonId, stop);
+        var student = await db.Students.AsNoTracking().SingleAsync(s => s.Id == found.StudentId, stop);
+        var book = await books.Of(found.DraftId, stop);
+        var looks = await db.Retests.AsNoTracking().Where(r => r.PlanId == plan).OrderBy(r => r.DueOn).ThenBy(r => r.Id).ToListAsync(stop);
+        return new PlanView
+        {
+            Id = found.Id,
+            Version = found.Version,
+            Status = found.Status,
+            StudentId = student.Id,
+            StudentName = student.FullName,
+            LessonId = lesson.Id,
+            LessonOn = lesson.HeldOn,
+            HoldReason = found.HoldReason,
+            RestartsOn = found.RestartsOn,
+            Message = found.Message,
+            IfThen = found.IfThen,
+            ApprovedAt = found.ApprovedAt,
+            ApprovedBy = found.ApprovedBy,
+            Stages = StageViews.Of(found, book, null),
+            Changes = [.. found.Changes.OrderBy(c => c.At).ThenBy(c => c.Id)],
+            Edits = await db.PlanEdits.AsNoTracking().Where(e => e.PlanId == plan).OrderBy(e => e.At).ThenBy(e => e.Id).ToListAsync(stop),
+            CheckIns = await db.CheckIns.AsNoTracking().Where(c => c.PlanId == plan).OrderByDescending(c => c.PracticedOn).ThenByDescending(c => c.At).ToListAsync(stop),
+            Retests = [.. looks.Select(r => new PlanRetest(r.Id, FaultWords.Measure(book, FaultId.Parse(r.Fault)), r.IsSecondLook, r.DueOn, r.Status, r.Verdict))],
+            Messages = await db.Messages.Where(m => m.PlanId == plan).OrderBy(m => m.DueAt).ThenBy(m => m.Id)
+                .Select(m => new PlanMessage(m.Id, m.Kind, m.State, m.DueAt, m.SentAt, m.Reason, m.LastProblem)).ToListAsync(stop),
+        };
+    }
 }

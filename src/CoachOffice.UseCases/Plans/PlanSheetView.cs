@@ -69,7 +69,11 @@ public sealed record SheetStage
 
     public required IReadOnlyList<PlanDrill> Drills { get; init; }
 
+    /// <summary>What opens the next rung.</summary>
     public required string Gate { get; init; }
+
+    /// <summary>True when reaching the count on two separate days opens it: the check-in asks.</summary>
+    public required bool CountsDays { get; init; }
 
     public LocalDate? DueOn { get; init; }
 }

@@ -1,16 +1,27 @@
 using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
-using CoachOffice.Domain.Lessons;
-using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
-using CoachOffice.Domain.Students;
-using CoachOffice.UseCases.Access;
-using NodaTime;
 
 namespace CoachOffice.UseCases.Plans;
 
 /// <summary>Writes the coach's words on top of a plan.</summary>
-public sealed class WritePlanMessage
+public sealed class WritePlanMessage(PlanEdits edits)
 {
-    public Task<Outcome<PlanId>> On(PlanId plan, int version, string message, Actor actor) => throw new InvalidOperationException("This part is on its way.");
+    private const int Longest = 4000;
+
+    /// <summary>The plan's id, or why not.</summary>
+    public Task<Outcome<PlanId>> On(PlanId plan, int version, string message, Actor actor, CancellationToken stop = default)
+    {
+        var edit = new EditOf { Plan = plan, Version = version, Reason = EditReason.Wording };
+        return edits.Whole(edit, actor, p => Task.FromResult(Write(p, edit, message ?? "", actor)), stop);
+    }
+
+    private IReadOnlyList<Refusal> Write(Plan plan, EditOf edit, string message, Actor actor)
+    {
+        if (message.Length > Longest) return [new("message-too-long", "The words on top hold up to 4000 characters.", "Message")];
+        var before = plan.Message;
+        plan.Write(message);
+        edits.Keep(edit, actor, "message", before, plan.Message);
+        return [];
+    }
 }
