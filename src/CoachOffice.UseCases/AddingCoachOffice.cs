@@ -4,6 +4,7 @@ using CoachOffice.Data.Access;
 using CoachOffice.Domain;
 using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Rulebook;
+using CoachOffice.UseCases.FollowUps;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.Configuration;
@@ -31,6 +32,7 @@ public static class AddingCoachOffice
         services.AddDataProtection().SetApplicationName("CoachOffice").PersistKeysToDbContext<OfficeDb>();
         AddAccounts(services);
         services.TryAddScoped<PracticeClock>();
+        services.AddMail(configuration, folder);
         foreach (var operation in Operations()) services.TryAddScoped(operation);
         return services;
     }

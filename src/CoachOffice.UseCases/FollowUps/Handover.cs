@@ -6,6 +6,9 @@ namespace CoachOffice.UseCases.FollowUps;
 public sealed record Handover(HandoverResult Result, string? Problem = null)
 {
     public static Handover Taken { get; } = new(HandoverResult.Taken);
+
+    /// <summary>True when the trouble is the server's, not this message's.</summary>
+    public bool IsOfServer => Problem is { } code && (code.StartsWith("mail-server", StringComparison.Ordinal) || code.StartsWith("mail-folder", StringComparison.Ordinal));
 }
 
 /// <summary>What became of a message.</summary>

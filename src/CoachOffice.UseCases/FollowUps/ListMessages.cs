@@ -1,16 +1,56 @@
+using CoachOffice.Data;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
-using CoachOffice.Domain.Lessons;
-using CoachOffice.Domain.Measuring;
-using CoachOffice.Domain.Plans;
-using CoachOffice.Domain.Students;
+using CoachOffice.Domain.FollowUps;
 using CoachOffice.UseCases.Access;
-using NodaTime;
+using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.UseCases.FollowUps;
 
 /// <summary>Lists messages and their state.</summary>
-public sealed class ListMessages
+public sealed class ListMessages(OfficeDb db)
 {
-    public Task<Outcome<MessageList>> Now(MessageFilter filter, int page, Actor actor) => throw new InvalidOperationException("This part is on its way.");
+    private const int PageSize = 50;
+
+    /// <summary>A page of them; pages count from 1.</summary>
+    public async Task<Outcome<MessageList>> Now(MessageFilter filter, int page, Actor actor, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        if (!actor.MayKeepStudents) return NotAllowed.To("see messages");
+        var from = (Math.Max(page, 1) - 1) * PageSize;
+        var rows = await Rows(Ordered(Chosen(filter), filter).Skip(from).Take(PageSize + 1)).ToListAsync(stop);
+        var waiting = await db.Messages.CountAsync(m => m.State == MessageState.NeedsAttention, stop);
+        return new MessageList([.. rows.Take(PageSize).Select(r => r with { Problem = r.Problem is { } code ? Problems.InWords(code) : null })], Math.Max(page, 1), rows.Count > PageSize, waiting);
+    }
+
+    private IQueryable<Message> Chosen(MessageFilter filter) => filter switch
+    {
+        MessageFilter.NeedsAttention => db.Messages.Where(m => m.State == MessageState.NeedsAttention),
+        MessageFilter.Sent => db.Messages.Where(m => m.State == MessageState.Sent),
+        MessageFilter.All => db.Messages,
+        _ => db.Messages.Where(m => m.State == MessageState.Waiting || m.State == MessageState.Held || m.State == MessageState.NeedsAttention),
+    };
+
+    private static IQueryable<Message> Ordered(IQueryable<Message> messages, MessageFilter filter) =>
+        filter is MessageFilter.Sent or MessageFilter.All
+            ? messages.OrderByDescending(m => m.SentAt ?? m.DueAt).ThenByDescending(m => m.Id)
+            : messages.OrderBy(m => m.DueAt).ThenBy(m => m.Id);
+
+    private IQueryable<MessageRow> Rows(IQueryable<Message> messages) =>
+        from message in messages
+        join student in db.Students on message.StudentId equals student.Id
+        select new MessageRow
+        {
+            Id = message.Id,
+            Kind = message.Kind,
+            State = message.State,
+            StudentId = message.StudentId,
+            StudentName = student.FamilyName == "" ? student.GivenName : student.GivenName + " " + student.FamilyName,
+            PlanId = message.PlanId,
+            DueAt = message.DueAt,
+            SentAt = message.SentAt,
+            Attempts = message.Attempts,
+            Reason = message.Reason,
+            Problem = message.LastProblem,
+        };
 }

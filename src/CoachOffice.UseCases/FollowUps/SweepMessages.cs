@@ -1,16 +1,43 @@
+using CoachOffice.Data.FollowUps;
 using CoachOffice.Domain;
-using CoachOffice.Domain.Access;
-using CoachOffice.Domain.Lessons;
-using CoachOffice.Domain.Measuring;
-using CoachOffice.Domain.Plans;
-using CoachOffice.Domain.Students;
-using CoachOffice.UseCases.Access;
+using Microsoft.Extensions.Logging;
 using NodaTime;
 
 namespace CoachOffice.UseCases.FollowUps;
 
-/// <summary>Sends what is due.</summary>
-public sealed class SweepMessages
+/// <summary>Sends what is due, one message after the other. Any number of sweeps at once, on any number of machines, send each message once.</summary>
+public sealed partial class SweepMessages(IOutbox outbox, ReadSendingFacts read, SendMessage send, INewIds ids, ILogger<SweepMessages> log)
 {
-    public Task<SweepResult> Once(CancellationToken stop) => throw new InvalidOperationException("This part is on its way.");
+    // One row at a time and a lease far longer than a mail server may take: a crash holds one message for five minutes.
+    private static readonly Duration Lease = Duration.FromMinutes(5);
+    private const int MostInOneSweep = 500;
+
+    /// <summary>One sweep.</summary>
+    public async Task<SweepResult> Once(CancellationToken stop)
+    {
+        var owner = $"sweep-{ids.Next():N}";
+        var result = SweepResult.Nothing;
+        for (var count = 0; count < MostInOneSweep && !stop.IsCancellationRequested; count++)
+        {
+            if (await outbox.Claim(new ClaimOrder(read.Now, Lease, owner, 1), stop) is not [var message]) break;
+            var sending = new Sending(message.Id, owner, read.Now);
+            var one = message.Attempts > SendMessage.MostAttempts ? await GiveUp(sending, stop) : await send.Of(await read.For(message, stop), sending, stop);
+            result = result.With(one);
+            if (one != SendingResult.ServerDown) continue;
+            LogServerDown(log, message.Id);
+            break;
+        }
+
+        return result;
+    }
+
+    // A message that made the program stumble each time is left to a person.
+    private async Task<SendingResult> GiveUp(Sending sending, CancellationToken stop)
+    {
+        await outbox.MarkFailed(sending, "gave-up", null, stop);
+        return SendingResult.NeedsAttention;
+    }
+
+    [LoggerMessage(Level = LogLevel.Warning, Message = "Mail could not leave; message {Message} and those behind it are tried again later.")]
+    private static partial void LogServerDown(ILogger log, Guid message);
 }

@@ -9,4 +9,14 @@ namespace CoachOffice.UseCases.FollowUps;
 public sealed record SweepResult(int Sent, int PutOff, int Skipped, int TriedAgainLater, int NeedAttention)
 {
     public static SweepResult Nothing { get; } = new(0, 0, 0, 0, 0);
+
+    /// <summary>One message more.</summary>
+    public SweepResult With(SendingResult one) => one switch
+    {
+        SendingResult.Sent => this with { Sent = Sent + 1 },
+        SendingResult.PutOff => this with { PutOff = PutOff + 1 },
+        SendingResult.Skipped => this with { Skipped = Skipped + 1 },
+        SendingResult.NeedsAttention => this with { NeedAttention = NeedAttention + 1 },
+        _ => this with { TriedAgainLater = TriedAgainLater + 1 },
+    };
 }

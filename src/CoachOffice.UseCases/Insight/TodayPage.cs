@@ -1,16 +1,97 @@
+using CoachOffice.Data;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
+using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
-using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.FollowUps;
+using CoachOffice.UseCases.Plans;
+using Microsoft.EntityFrameworkCore;
 using NodaTime;
 
 namespace CoachOffice.UseCases.Insight;
 
-/// <summary>Shows what needs a person now.</summary>
-public sealed class TodayPage
+/// <summary>Shows what needs a person now. The desk sees only what concerns the desk.</summary>
+public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock)
 {
-    public Task<TodayView> For(Actor actor) => throw new InvalidOperationException("This part is on its way.");
+    // A list for one day; who has more to do starts at its top.
+    private const int Most = 100;
+
+    /// <summary>The day, most urgent first.</summary>
+    public async Task<TodayView> For(Actor actor, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        var today = await clock.Today(stop);
+        return new TodayView
+        {
+            Today = today,
+            Safety = actor.MayTeach ? await Safety().ToListAsync(stop) : [],
+            Lessons = actor.MayKeepStudents ? await Lessons(today).ToListAsync(stop) : [],
+            Drafts = actor.MayTeach ? await Drafts().ToListAsync(stop) : [],
+            Retests = actor.MayTeach ? await Retests(today, stop) : [],
+            Messages = actor.MayKeepStudents ? await Messages(stop) : [],
+            Silent = actor.MayTeach ? await Silent(stop) : [],
+        };
+    }
+
+    private IQueryable<SafetyAlert> Safety() =>
+        (from note in db.CheckIns
+         join student in db.Students on note.StudentId equals student.Id
+         where note.Pain && note.SeenAt == null && student.ErasedAt == null
+         orderby note.Emergency descending, note.At
+         select new SafetyAlert(student.Id, (student.GivenName + " " + student.FamilyName).Trim(), note.PlanId, note.Id, note.Emergency, note.PainRegion, note.At)).Take(Most);
+
+    private IQueryable<TodayLesson> Lessons(LocalDate today) =>
+        (from lesson in db.Lessons
+         join student in db.Students on lesson.StudentId equals student.Id
+         where lesson.HeldOn == today && lesson.Kind == LessonKind.Lesson
+         orderby lesson.CreatedAt, lesson.Id
+         select new TodayLesson(lesson.Id, student.Id, (student.GivenName + " " + student.FamilyName).Trim(), lesson.Club, db.Plans.Any(p => p.LessonId == lesson.Id))).Take(Most);
+
+    private IQueryable<TodayDraft> Drafts() =>
+        (from plan in db.Plans
+         join student in db.Students on plan.StudentId equals student.Id
+         where plan.Status == PlanStatus.Draft && student.ArchivedAt == null
+         orderby plan.CreatedAt, plan.Id
+         select new TodayDraft(plan.Id, student.Id, (student.GivenName + " " + student.FamilyName).Trim(), plan.CreatedAt)).Take(Most);
+
+    private async Task<IReadOnlyList<TodayRetest>> Retests(LocalDate today, CancellationToken stop)
+    {
+        var book = await books.InForce(stop);
+        var due = await (
+            from look in db.Retests
+            join student in db.Students on look.StudentId equals student.Id
+            join plan in db.Plans on look.PlanId equals plan.Id
+            where look.Status == RetestStatus.Ready && look.DueOn <= today && student.ArchivedAt == null && (plan.Status == PlanStatus.Active || plan.Status == PlanStatus.Completed)
+            orderby look.DueOn, look.Id
+            select new { look.Id, look.StudentId, Name = (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, look.IsSecondLook }).Take(Most).ToListAsync(stop);
+        return [.. due.Select(d => new TodayRetest(d.Id, d.StudentId, d.Name, FaultWords.Measure(book, FaultId.Parse(d.Fault)), d.DueOn, d.IsSecondLook))];
+    }
+
+    private async Task<IReadOnlyList<TodayMessage>> Messages(CancellationToken stop)
+    {
+        var stuck = await (
+            from message in db.Messages
+            join student in db.Students on message.StudentId equals student.Id
+            where message.State == MessageState.NeedsAttention
+            orderby message.DueAt, message.Id
+            select new TodayMessage(message.Id, student.Id, (student.GivenName + " " + student.FamilyName).Trim(), message.Kind, message.LastProblem ?? "unknown")).Take(Most).ToListAsync(stop);
+        return [.. stuck.Select(m => m with { Problem = Problems.InWords(m.Problem) })];
+    }
+
+    // Two notes out since the last check-in, and none waiting: the program has done what it may, now a person could ask.
+    private async Task<IReadOnlyList<TodaySilence>> Silent(CancellationToken stop)
+    {
+        var quiet = await (
+            from plan in db.Plans
+            join student in db.Students on plan.StudentId equals student.Id
+            where plan.Status == PlanStatus.Active && student.ArchivedAt == null
+            let last = db.CheckIns.Where(c => c.PlanId == plan.Id).Max(c => (Instant?)c.At)
+            where db.Messages.Count(m => m.PlanId == plan.Id && m.Kind == MessageKind.PracticeNudge && m.State == MessageState.Sent && (last == null || m.SentAt > last)) >= Encouragement.MostUnanswered
+            orderby plan.Id
+            select new { student.Id, Name = (student.GivenName + " " + student.FamilyName).Trim(), Plan = plan.Id, Last = db.CheckIns.Where(c => c.PlanId == plan.Id).Max(c => (LocalDate?)c.PracticedOn) }).Take(Most).ToListAsync(stop);
+        return [.. quiet.Select(q => new TodaySilence(q.Id, q.Name, q.Plan, q.Last))];
+    }
 }

@@ -1,0 +1,19 @@
+using CoachOffice.Data;
+using Microsoft.Extensions.Configuration;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
+
+namespace CoachOffice.UseCases.FollowUps;
+
+/// <summary>How mail leaves this office.</summary>
+internal static class MailWiring
+{
+    /// <summary>By SMTP when <c>Office:Mail:Host</c> is set, else as files in the data folder.</summary>
+    public static void AddMail(this IServiceCollection services, IConfiguration configuration, DataFolder folder)
+    {
+        var settings = configuration.GetSection("Office:Mail").Get<MailSettings>() ?? new MailSettings();
+        services.TryAddSingleton(string.IsNullOrWhiteSpace(settings.Folder) ? settings with { Folder = folder.Inside("mail") } : settings);
+        services.TryAddSingleton<Letters>();
+        services.TryAddSingleton<MailDoors>();
+    }
+}

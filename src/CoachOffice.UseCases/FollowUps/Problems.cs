@@ -1,0 +1,31 @@
+namespace CoachOffice.UseCases.FollowUps;
+
+/// <summary>Codes of why a message did not go, in words for the coach.</summary>
+public static class Problems
+{
+    /// <summary>The words; the code itself when it is new.</summary>
+    public static string InWords(string code) => code switch
+    {
+        "no-address" => "The student has no mail address. Add one, then send it again; the plan can also be printed.",
+        "no-guardian" => "The student is under 18 and has no guardian's address. Add the guardian, then send it again.",
+        "no-sender" => "The practice has no sender address yet. Set it in the settings, then send it again.",
+        "sent-unknown" => "The connection broke while it was on its way, so it may have arrived. Ask before you send it again.",
+        "recipient-refused" => "The mail server refused the address. Check it, then send it again.",
+        "sender-refused" => "The mail server refused the practice's own address. Check the settings, then send it again.",
+        "message-refused" => "The mail server refused the message.",
+        "mail-server-down" => "The mail server could not be reached.",
+        "mail-server-silent" => "The mail server did not answer in time.",
+        "mail-server-sign-in" => "The mail server refused our name or password. Check the settings.",
+        "mail-server-encryption" => "No safe connection to the mail server came about. Check port and encryption in the settings.",
+        "mail-folder-closed" => "The folder for mail could not be written.",
+        "gave-up" => "The program stumbled over this message several times.",
+        "answered" => "What it asked for was done before it went out.",
+        "told-already" => "Another message asked for the same that day.",
+        "two-unanswered" => "Two notes went unanswered; a third would not help.",
+        "minor" => "Minors get no notes of this kind.",
+        "messages-stopped" => "The student asked for no more reminders.",
+        "gate-opened" => "The stage was finished before.",
+        "plan-completed" or "plan-revoked" or "plan-replaced" or "plan-not-active" => "The plan ended before.",
+        _ => code,
+    };
+}

@@ -1,0 +1,86 @@
+using System.Globalization;
+using CoachOffice.Data;
+using CoachOffice.Domain.Access;
+using CoachOffice.Domain.FollowUps;
+using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Plans.Drafts;
+using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.Plans;
+using Microsoft.EntityFrameworkCore;
+using MimeKit;
+using NodaTime;
+using NodaTime.Text;
+
+namespace CoachOffice.UseCases.FollowUps;
+
+/// <summary>Writes the letter of a message at the moment it goes out: words and links exist from here on only; of a link only the hash is kept.</summary>
+public sealed class WriteLetter(OfficeDb db, PlanBooks books, PrivateLinks links, Letters letters)
+{
+    private static readonly Duration PlanLinkLife = Duration.FromDays(180);
+    private static readonly Duration StopLinkLife = Duration.FromDays(730);
+    private static readonly LocalDatePattern Written = LocalDatePattern.Create("dddd d MMMM", CultureInfo.InvariantCulture);
+
+    /// <summary>The mail as it leaves. The links' rows are added to the context; the caller saves them before sending.</summary>
+    public async Task<MimeMessage> Of(SendingFacts facts, CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        var address = facts.Practice.PublicAddress;
+        var link = $"{address}/p/{await links.Mint(facts.Plan.Id, PlanLinkLife, LinkPurpose.Plan, stop)}";
+        var stopLink = $"{address}/stop/{await links.Mint(facts.Plan.Id, StopLinkLife, LinkPurpose.StopMessages, stop)}";
+        var letter = letters.Render(facts.Message.Kind, await Say(facts, link, stopLink, stop));
+        return MailForm.Of(letter, await Address(facts, stopLink, stop));
+    }
+
+    private async Task<LetterFacts> Say(SendingFacts facts, string link, string stopLink, CancellationToken stop)
+    {
+        var (plan, book) = (facts.Plan, await books.Of(facts.Plan.DraftId, stop));
+        var draft = DraftJson.Read(await db.StoredDrafts.Where(d => d.Id == plan.DraftId).Select(d => d.Json).SingleAsync(stop));
+        var lessonOn = await db.Lessons.Where(l => l.Id == plan.LessonId).Select(l => l.HeldOn).SingleAsync(stop);
+        var recipient = facts.Student.RecipientOn(facts.Today)!;
+        var now = plan.Stages.Where(s => s.Status == StageStatus.Current).ToList();
+        return new LetterFacts
+        {
+            Greeting = CleanText.Line(recipient.IsGuardian ? recipient.Name : facts.Student.GivenName),
+            Student = CleanText.Line(facts.Student.GivenName),
+            ForGuardian = recipient.IsGuardian,
+            Practice = CleanText.Line(facts.Practice.Name),
+            Coach = CleanText.Line(plan.ApprovedBy),
+            EmergencyNumber = CleanText.Line(facts.Practice.EmergencyNumber),
+            Link = link,
+            StopLink = stopLink,
+            LessonOn = Written.Format(lessonOn),
+            LookOn = facts.Looks is [var first, ..] ? Written.Format(first.DueOn) : "",
+            Message = CleanText.Paragraphs(plan.Message),
+            IfThen = CleanText.Line(plan.IfThen),
+            Reasons = [.. draft.Focus.OrderBy(f => f.Order).Select(f => f.Because)],
+            Drills = [.. now.SelectMany(s => s.Drills).Select(d => CleanText.Line($"{DrillText.Of(d)}. Cue: {d.Cue}"))],
+            Measures = [.. Asked(facts).Select(l => FaultWords.Measure(book, FaultId.Parse(l.Fault))).Distinct()],
+            Cautions = [.. draft.Cautions.Select(c => c.Text)],
+            Wording = facts.Unanswered % 2,
+        };
+    }
+
+    // One prompt names all that is due by now, so that nobody is asked twice on one day.
+    private static IEnumerable<Retest> Asked(SendingFacts facts) =>
+        facts.Looks.Where(l => l.Id == facts.Message.SubjectId || (facts.Message.Kind == MessageKind.RetestPrompt && !l.IsSecondLook && l.DueOn <= facts.Today));
+
+    private async Task<Envelope> Address(SendingFacts facts, string stopLink, CancellationToken stop)
+    {
+        var host = new Uri(facts.Practice.PublicAddress).Host;
+        var delivery = facts.Message.Kind == MessageKind.PlanDelivery ? null
+            : await db.Messages.AsNoTracking().Where(m => m.PlanId == facts.Plan.Id && m.Kind == MessageKind.PlanDelivery && m.State == MessageState.Sent).OrderBy(m => m.SentAt).FirstOrDefaultAsync(stop);
+        var recipient = facts.Student.RecipientOn(facts.Today)!;
+        return new Envelope
+        {
+            MessageId = $"{facts.Message.StableName}@{host}",
+            Follows = delivery is null ? null : $"{delivery.StableName}@{host}",
+            FromName = facts.Practice.Name,
+            FromAddress = facts.Practice.MailFrom.Length > 0 ? facts.Practice.MailFrom : $"office@{host}",
+            ToName = recipient.Name,
+            ToAddress = recipient.Address,
+            Date = facts.Now.ToDateTimeOffset(),
+            StopLink = new Uri(stopLink),
+        };
+    }
+}
