@@ -7,6 +7,7 @@ internal static class ShellPipeline
 {
     public static void UseShell(this WebApplication app)
     {
+        app.UseLocalProxy();
         app.UseResponseCompression();
         app.UseSecurityHeaders();
         app.UseExceptionHandler("/problem/500");

@@ -8,8 +8,8 @@ internal sealed class CookieNames
 {
     public CookieNames(IConfiguration configuration)
     {
-        var addresses = configuration[WebHostDefaults.ServerUrlsKey] + ";" + configuration["Office:PublicAddress"];
-        Https = addresses.Contains("https://", StringComparison.OrdinalIgnoreCase);
+        var addresses = configuration[WebHostDefaults.ServerUrlsKey] ?? "";
+        Https = LocalProxy.IsTrusted(configuration) || addresses.Contains("https://", StringComparison.OrdinalIgnoreCase);
     }
 
     /// <summary>True when the office is reached by https.</summary>
