@@ -20,12 +20,18 @@ public static class Drafter
     {
         ArgumentNullException.ThrowIfNull(rulebook);
         ArgumentNullException.ThrowIfNull(facts);
+        return Draft(rulebook, facts, (lesson, _) => rulebook.Fire(lesson));
+    }
+
+    /// <summary>The draft with another judge of which patterns fire; benchmarks hold the rule engine against the plain evaluator here.</summary>
+    internal static Draft Draft(CompiledRulebook rulebook, LessonFacts facts, Func<LessonContext, IReadOnlyList<PatternMatch>, IReadOnlyList<Pattern>> fire)
+    {
         var book = rulebook.Book;
         var findings = LessonGrading.Grade(book, facts);
         var at = new LessonAtHand(book, facts, new LessonContext(facts.Club, findings), new TraceLog());
 
-        var fired = rulebook.Fire(at.Lesson);
         var matches = PatternEvaluator.Evaluate(book, at.Lesson);
+        var fired = fire(at.Lesson, matches);
         PatternTrace.Write(at.Trace, fired, matches);
 
         var graph = CauseGraph.Of(StandingPatterns.Of(fired, at), at);
