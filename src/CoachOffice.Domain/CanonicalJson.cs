@@ -81,20 +81,22 @@ public static class CanonicalJson
         text.Append('"');
         foreach (var letter in value)
         {
-            text.Append(letter switch
-            {
-                '"' => "\\\"",
-                '\\' => @"\\",
-                '\b' => "\\b",
-                '\t' => "\\t",
-                '\n' => "\\n",
-                '\f' => "\\f",
-                '\r' => "\\r",
-                < ' ' => string.Create(CultureInfo.InvariantCulture, $"\\u{(int)letter:x4}"),
-                _ => letter.ToString(),
-            });
+            if (letter is '"' or '\\' or < ' ') text.Append(Escaped(letter));
+            else text.Append(letter);
         }
 
         text.Append('"');
     }
+
+    private static string Escaped(char letter) => letter switch
+    {
+        '"' => "\\\"",
+        '\\' => @"\\",
+        '\b' => "\\b",
+        '\t' => "\\t",
+        '\n' => "\\n",
+        '\f' => "\\f",
+        '\r' => "\\r",
+        _ => string.Create(CultureInfo.InvariantCulture, $"\\u{(int)letter:x4}"),
+    };
 }

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Collections.Frozen;
 using System.Text;
 
 namespace CoachOffice.Domain;
@@ -10,6 +11,10 @@ public static class Terms
 
     /// <summary>The word for a member, in kebab-case.</summary>
     public static string Of(Enum member) => Kebab(member.ToString());
+
+    /// <summary>The word for a member, in kebab-case.</summary>
+    public static string Of<T>(T member)
+        where T : struct, Enum => Words<T>.Known.TryGetValue(member, out var word) ? word : Of((Enum)member);
 
     /// <summary>All words of a list, in the order of the list.</summary>
     public static IReadOnlyList<string> All<T>()
@@ -46,5 +51,12 @@ public static class Terms
         }
 
         return text.ToString();
+    }
+
+    // A draft asks for hundreds of words; each is made once.
+    private static class Words<T>
+        where T : struct, Enum
+    {
+        public static readonly FrozenDictionary<T, string> Known = Enum.GetValues<T>().Distinct().ToFrozenDictionary(m => m, m => Of((Enum)m));
     }
 }

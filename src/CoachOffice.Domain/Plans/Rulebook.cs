@@ -10,6 +10,7 @@ public sealed class Rulebook
     private FrozenDictionary<MeasureId, Measure>? _measureById;
     private FrozenDictionary<DrillId, Drill>? _drillById;
     private FrozenDictionary<PatternId, Pattern>? _patternById;
+    private FrozenDictionary<(MeasureId, Club), WantedRange>? _rangeByClub;
 
     /// <summary>Name of the book.</summary>
     public required string Name { get; init; }
@@ -57,5 +58,6 @@ public sealed class Rulebook
     public Progression? For(FaultId fault) => Progressions.FirstOrDefault(p => p.Faults.Contains(fault));
 
     /// <summary>The wanted range of a measure for a club, or null.</summary>
-    public WantedRange? RangeOf(MeasureId measure, Club club) => Ranges.FirstOrDefault(r => r.Measure == measure && r.Club == club);
+    public WantedRange? RangeOf(MeasureId measure, Club club) =>
+        (_rangeByClub ??= Ranges.DistinctBy(r => (r.Measure, r.Club)).ToFrozenDictionary(r => (r.Measure, r.Club))).GetValueOrDefault((measure, club));
 }

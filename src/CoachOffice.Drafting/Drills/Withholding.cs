@@ -15,6 +15,9 @@ internal sealed class Withholding(LessonAtHand at, IReadOnlyList<FaultId> forbid
     /// <summary>Six sessions or more without a change count as in vain.</summary>
     private const int SessionsToJudge = 6;
 
+    private readonly List<Region> _current = Regions(at, LimitStatus.Current);
+    private readonly List<Region> _past = Regions(at, LimitStatus.Past);
+
     private StudentFacts Student => at.Facts.Student;
 
     /// <summary>The reason, or null when the drill can be done at this stage.</summary>
@@ -31,11 +34,10 @@ internal sealed class Withholding(LessonAtHand at, IReadOnlyList<FaultId> forbid
     /// <summary>Any limit of today leaves rehearsal only: a swing loads the whole body.</summary>
     private DraftWithheld? Limit(Drill drill, Stage stage)
     {
-        var current = Student.Limits.Where(l => l.Status == LimitStatus.Current).Select(l => l.Region).ToList();
-        var past = Student.Limits.Where(l => l.Status == LimitStatus.Past).Select(l => l.Region).ToList();
-        var loaded = current.Where(r => drill.Loads.Any(load => load.Region == r))
-            .Concat(past.Where(r => drill.Loads.Any(load => load.Region == r && load.MoreThanSwing))).ToList();
-        if (loaded.Count == 0 && current.Count > 0 && stage > Stage.Rehearse) loaded = current;
+        if (_current.Count + _past.Count == 0) return null;
+        var loaded = _current.Where(r => drill.Loads.Any(load => load.Region == r))
+            .Concat(_past.Where(r => drill.Loads.Any(load => load.Region == r && load.MoreThanSwing))).ToList();
+        if (loaded.Count == 0 && _current.Count > 0 && stage > Stage.Rehearse) loaded = _current;
         return loaded.Count == 0 ? null : Withhold(drill, WithheldReason.Limit, string.Join(", ", loaded.Select(r => Terms.Of(r)).Distinct().Order(StringComparer.Ordinal)));
     }
 
@@ -74,6 +76,8 @@ internal sealed class Withholding(LessonAtHand at, IReadOnlyList<FaultId> forbid
         var pushed = drill.Opposites.Where(f => at.Lesson.Out(f) is not null).Concat(drill.Trains.Where(forbidden.Contains)).Order().ToList();
         return pushed.Count == 0 ? null : Withhold(drill, WithheldReason.OppositeFault, pushed[0].ToString());
     }
+
+    private static List<Region> Regions(LessonAtHand at, LimitStatus status) => [.. at.Facts.Student.Limits.Where(l => l.Status == status).Select(l => l.Region)];
 
     private static DraftWithheld Withhold(Drill drill, WithheldReason reason, string detail) => new(drill.Id.Value, reason, detail);
 }

@@ -6,15 +6,18 @@ namespace CoachOffice.Drafting.Ordering;
 /// <summary>The laws of order by measure (E of the ordering), and what follows from them over several steps.</summary>
 internal sealed class TrainAfterLaws(IReadOnlyList<TrainAfter> laws)
 {
+    private readonly Dictionary<MeasureId, IReadOnlyList<MeasureId>> _allBefore = [];
+
     /// <summary>The measures a law names directly as coming before this one.</summary>
     public IReadOnlyList<MeasureId> Before(MeasureId work) => [.. laws.Where(l => l.Work == work).SelectMany(l => l.After).Distinct()];
 
     /// <summary>All measures that come before this one, over any number of laws, nearest first.</summary>
     public IReadOnlyList<MeasureId> AllBefore(MeasureId work)
     {
+        if (_allBefore.TryGetValue(work, out var known)) return known;
         var found = new List<MeasureId> { work };
         for (var i = 0; i < found.Count; i++) found.AddRange(Before(found[i]).Where(m => !found.Contains(m)));
-        return [.. found.Skip(1)];
+        return _allBefore[work] = [.. found.Skip(1)];
     }
 
     /// <summary>True when a law says work on the first waits for the second.</summary>

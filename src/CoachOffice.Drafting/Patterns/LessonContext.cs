@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 
@@ -7,7 +6,7 @@ namespace CoachOffice.Drafting.Patterns;
 /// <summary>One lesson as patterns see it: the club and its findings, one per measure. A class on purpose: the rule engine tells facts apart by reference.</summary>
 public sealed class LessonContext
 {
-    private readonly FrozenDictionary<MeasureId, Finding> _byMeasure;
+    private readonly Dictionary<MeasureId, Finding> _byMeasure;
 
     /// <summary>Of findings with one value per measure.</summary>
     public LessonContext(Club club, IReadOnlyList<Finding> findings)
@@ -16,7 +15,7 @@ public sealed class LessonContext
         Club = club;
         NoFault = [.. findings.Where(IsNoFault).OrderBy(f => f.Measure.Row).Select(f => f.Fault!.Value)];
         Findings = [.. findings.Select(WithoutSidesThatAreNoFault).OrderBy(f => f.Measure.Row)];
-        _byMeasure = Findings.ToFrozenDictionary(f => f.Measure.Id);
+        _byMeasure = Findings.ToDictionary(f => f.Measure.Id);
     }
 
     /// <summary>The club group.</summary>

@@ -39,7 +39,7 @@ public static class PatternEvaluator
         var matched = when.SelectMany(t => t.Matched).Distinct().OrderBy(f => f.Measure.Row).ToList();
         var missing = when.Concat(needs).Where(t => t.Truth == Truth.Unmeasured).SelectMany(t => t.Missing).Distinct().ToList();
         var against = Against(when.Concat(needs), unless).ToList();
-        if (against.Count == 0 && missing.Count == 0 && !matched.Any(f => f.Weight >= 2)) against.Add("nothing at least moderate");
+        if (against.Count == 0 && missing.Count == 0 && !matched.Any(f => f.Weight >= 2)) against.Add(Objection.NothingModerate);
         return new PatternMatch
         {
             Pattern = pattern,
@@ -47,13 +47,13 @@ public static class PatternEvaluator
             Matched = matched,
             Missing = missing,
             Passed = [.. unless.Where(t => t.Truth == Truth.Unmeasured).SelectMany(t => t.Missing).Distinct()],
-            Against = against,
+            Objections = against,
         };
     }
 
-    private static IEnumerable<string> Against(IEnumerable<Tested> wanted, IEnumerable<Tested> unless) =>
-        wanted.Where(t => t.Truth == Truth.No).Select(t => $"not: {ConditionText.Of(t.Condition)}")
-            .Concat(unless.Where(t => t.Truth == Truth.Yes).Select(t => $"unless: {ConditionText.Of(t.Condition)}"));
+    private static IEnumerable<Objection> Against(IEnumerable<Tested> wanted, IEnumerable<Tested> unless) =>
+        wanted.Where(t => t.Truth == Truth.No).Select(t => new Objection(t.Condition, IsExclusion: false))
+            .Concat(unless.Where(t => t.Truth == Truth.Yes).Select(t => new Objection(t.Condition, IsExclusion: true)));
 
     /// <summary>"Not in range" is also true of what nobody read; under `unless` that may not rule a pattern out.</summary>
     private static Tested PassUnread(Tested tested, LessonContext lesson) =>

@@ -22,11 +22,14 @@ public sealed record PatternMatch
     public required IReadOnlyList<MeasureId> Passed { get; init; }
 
     /// <summary>What stands against it, as written in the rulebook; empty when only readings are missing.</summary>
-    public required IReadOnlyList<string> Against { get; init; }
+    public IReadOnlyList<string> Against => [.. Objections.Select(o => o.Text)];
+
+    /// <summary>The same before it is put into words, which few matches ever are.</summary>
+    internal IReadOnlyList<Objection> Objections { get; init; } = [];
 
     /// <summary>Not fired, yet something speaks for it and nothing against: only readings are missing.</summary>
-    public bool IsUndecided => !Holds && Matched.Count > 0 && Missing.Count > 0 && Against.Count == 0;
+    public bool IsUndecided => !Holds && Matched.Count > 0 && Missing.Count > 0 && Objections.Count == 0;
 
     /// <summary>Not fired, something speaks for it, and no more than one thing stands in the way.</summary>
-    public bool IsNearMiss => !Holds && Matched.Any(f => f.Weight >= 2) && (IsUndecided || (Against.Count == 1 && Missing.Count == 0));
+    public bool IsNearMiss => !Holds && Matched.Any(f => f.Weight >= 2) && (IsUndecided || (Objections.Count == 1 && Missing.Count == 0));
 }

@@ -10,6 +10,7 @@ namespace CoachOffice.Drafting.Words;
 /// <summary>The sentences of safety and doubt that go out with a plan.</summary>
 internal sealed class PlanCautions(LessonAtHand at, IReadOnlyList<Focus> focuses)
 {
+    private readonly GradingContext _context = new(at.Book, at.Facts);
     private readonly List<Drill> _drills = [.. focuses.SelectMany(f => f.Ladder.Rungs).SelectMany(r => r.Drills).Select(d => DrillId.From(d.Drill)).Distinct().Select(id => at.Book.Find(id)!)];
 
     private StudentFacts Student => at.Facts.Student;
@@ -54,18 +55,14 @@ internal sealed class PlanCautions(LessonAtHand at, IReadOnlyList<Focus> focuses
 
     private bool HitsBalls => AtFullSpeed || _drills.Any(d => d.Kit.Contains(Kit.Ball));
 
-    private List<string>? OfReadings(CautionOccasion occasion)
+    private List<string>? OfReadings(CautionOccasion occasion) => occasion switch
     {
-        var context = new GradingContext(at.Book, at.Facts);
-        return occasion switch
-        {
-            CautionOccasion.DeviceDoubtful => Names(f => f.Measure.Doubtful?.Contains(f.Value.Value) == false),
-            CautionOccasion.InstrumentMismatch => Names(f => Taken(f) is { Instrument: not Instrument.Eye } t && !f.Measure.Instruments.Contains(t.Instrument)),
-            CautionOccasion.HeightNeeded => Names(f => f.Range is not null && context.NeedsHeight(f.Measure)),
-            CautionOccasion.SlowVideo => Names(f => Taken(f) is { } t && GradingContext.IsSlowVideo(f.Measure, t)),
-            _ => null,
-        };
-    }
+        CautionOccasion.DeviceDoubtful => Names(f => f.Measure.Doubtful?.Contains(f.Value.Value) == false),
+        CautionOccasion.InstrumentMismatch => Names(f => Taken(f) is { Instrument: not Instrument.Eye } t && !f.Measure.Instruments.Contains(t.Instrument)),
+        CautionOccasion.HeightNeeded => Names(f => f.Range is not null && _context.NeedsHeight(f.Measure)),
+        CautionOccasion.SlowVideo => Names(f => Taken(f) is { } t && GradingContext.IsSlowVideo(f.Measure, t)),
+        _ => null,
+    };
 
     private MeasuredValue? Taken(Finding finding) => at.Facts.Readings.FirstOrDefault(r => r.Measure == finding.Measure.Id);
 
