@@ -1,10 +1,8 @@
-using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Plans.Drafts;
 using CoachOffice.Drafting.Causes;
 using CoachOffice.Drafting.Ordering;
 using CoachOffice.Drafting.Patterns;
-using CoachOffice.Drafting.Reading.Canonical;
 using CoachOffice.Drafting.Words;
 
 namespace CoachOffice.Drafting;
@@ -27,8 +25,7 @@ public static class Drafter
     internal static Draft Draft(CompiledRulebook rulebook, LessonFacts facts, Func<LessonContext, IReadOnlyList<PatternMatch>, IReadOnlyList<Pattern>> fire)
     {
         var book = rulebook.Book;
-        var findings = LessonGrading.Grade(book, facts);
-        var at = new LessonAtHand(book, facts, new LessonContext(facts.Club, findings), new TraceLog());
+        var at = LessonAtHand.Of(book, facts);
 
         var matches = PatternEvaluator.Evaluate(book, at.Lesson);
         var fired = fire(at.Lesson, matches);
@@ -41,22 +38,11 @@ public static class Drafter
         var picked = leaveIt ? LeaveIt(at, sorted) : Choose(at, laws, graph, sorted);
 
         var next = new NextReadings(at, matches, graph, laws);
-        return new Draft
-        {
-            Rulebook = new DraftRulebook(book.Name, rulebook.Sha256),
-            Engine = Engine,
-            Input = CanonicalInput.Sha256(facts),
-            Findings = [.. findings.Select(DraftLines.Finding)],
-            Causes = [.. graph.Standing.Select(s => new DraftCause(s.Pattern.Id.Value, s.Root, graph.ExplainedBy(s), s.Pattern.Because))],
-            Focus = DraftLines.Focus(picked.Focuses, next),
-            Parked = [.. picked.Parked, .. sorted.Parked],
-            Stages = DraftLines.Stages(at, picked.Focuses),
-            Withheld = DraftLines.Withheld(picked),
-            MeasureNext = next.Of(picked, sorted.Undecided, leaveIt),
-            Strengths = [.. findings.Where(f => Grading.IsStrength(f) && !f.IsDerived).Select(f => f.Measure.Id.Value)],
-            Cautions = new PlanCautions(at, picked.Focuses).All(),
-            Trace = at.Trace.Steps,
-        };
+        return new DraftLines(at, graph, picked).Draft(
+            new DraftRulebook(book.Name, rulebook.Sha256),
+            DraftLines.Focus(picked.Focuses, next),
+            next.Of(picked, sorted.Undecided, leaveIt),
+            sorted.Parked);
     }
 
     /// <summary>Undecided faults are looked at only when no candidate is left; until then they wait like the others.</summary>

@@ -3,7 +3,6 @@ using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
 using CoachOffice.Drafting.Drills;
 using CoachOffice.Drafting.Ordering;
-using CoachOffice.Drafting.Words;
 
 namespace CoachOffice.Drafting.Tests.Drafting;
 
@@ -36,7 +35,7 @@ public sealed class DrillReachTests
         var student = HouseBook.Student with { Room = room, Kit = Enum.GetValues<Kit>(), Level = drill.Levels.FirstOrDefault(Level.Improver), MinutesPerWeek = 180, ClubSpeedGoal = Goal };
         var tried = rung.Drills.Where(d => d != drill.Id).Select(d => new TriedDrill(d, 9, TriedOutcome.NoChange)).ToList();
         var facts = HouseBook.Lesson(club, finding) with { Student = student, Tried = tried };
-        var at = new LessonAtHand(HouseBook.Book, facts, HouseBook.Context(facts), new TraceLog());
+        var at = LessonAtHand.Of(HouseBook.Book, facts);
         if (at.Lesson.Out(fault) is not { } found) return false;
         var ladder = new Ladders(at, new Withholding(at, [])).For(new Candidate(fault, found, null, [fault]), Week.Of(facts, HouseBook.Book.Dosage));
         return ladder.Rungs.Any(r => r.Stage == rung.Stage && r.Drills.Any(d => d.Drill == drill.Id.Value));
