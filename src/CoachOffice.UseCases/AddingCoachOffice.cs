@@ -31,7 +31,6 @@ public static class AddingCoachOffice
         services.AddLogging();
         services.AddDataProtection().SetApplicationName("CoachOffice").PersistKeysToDbContext<OfficeDb>();
         AddAccounts(services);
-        services.TryAddScoped<PracticeClock>();
         services.AddMail(configuration, folder);
         foreach (var operation in Operations()) services.TryAddScoped(operation);
         return services;

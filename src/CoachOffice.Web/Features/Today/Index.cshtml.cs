@@ -1,0 +1,25 @@
+using CoachOffice.UseCases;
+using CoachOffice.UseCases.Insight;
+using CoachOffice.Web.Shell;
+using NodaTime;
+
+namespace CoachOffice.Web.Features.Today;
+
+/// <summary>What needs a person now, in the order it needs them.</summary>
+public sealed class IndexModel(TodayPage today, PracticeClock clock) : OfficePage
+{
+    public TodayView View { get; private set; } = null!;
+
+    public DateTimeZone Zone { get; private set; } = DateTimeZone.Utc;
+
+    public bool IsQuiet => View is { Safety.Count: 0, Lessons.Count: 0, Drafts.Count: 0, Retests.Count: 0, Messages.Count: 0, Silent.Count: 0 };
+
+    public async Task OnGetAsync()
+    {
+        View = await today.For(Actor);
+        Zone = await clock.Zone();
+    }
+
+    /// <summary>Due today, or since when.</summary>
+    public string Due(LocalDate day) => day < View.Today ? $"overdue since {DayWords.Of(day)}" : "due today";
+}
