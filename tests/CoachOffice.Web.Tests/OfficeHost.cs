@@ -15,6 +15,9 @@ public sealed class OfficeHost : WebApplicationFactory<Program>
         ["Office:RateLimits:Links"] = "10000",
     };
 
+    /// <summary>Where this office keeps its files.</summary>
+    public string DataFolder => _data.FullName;
+
     /// <summary>A browser of a stranger that follows no redirect.</summary>
     public HttpClient Stranger() => CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false });
 
