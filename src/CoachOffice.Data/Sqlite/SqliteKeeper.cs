@@ -26,7 +26,12 @@ internal sealed class SqliteKeeper(OfficeDb db) : IDatabaseKeeper
         foreach (var old in folder.GetFiles("before-update-of-*.db").OrderByDescending(f => f.LastWriteTimeUtc).Skip(CopiesKept)) old.Delete();
     }
 
-    public Task EnsureBackstops(CancellationToken stop) => db.Database.ExecuteSqlRawAsync(SqliteBackstops.Sql, stop);
+    /// <summary>The log mode stays with the file; readers then never wait for the writer. The migrations set it only on a file they made themselves.</summary>
+    public async Task EnsureBackstops(CancellationToken stop)
+    {
+        await db.Database.ExecuteSqlRawAsync("PRAGMA journal_mode=WAL", stop);
+        await db.Database.ExecuteSqlRawAsync(SqliteBackstops.Sql, stop);
+    }
 
     private async Task<bool> HasTable(string name, CancellationToken stop) =>
         await db.Database.SqlQuery<int>($"SELECT COUNT(*) AS \"Value\" FROM sqlite_master WHERE type = 'table' AND name = {name}").SingleAsync(stop) > 0;

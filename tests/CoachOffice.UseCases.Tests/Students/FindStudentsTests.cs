@@ -1,6 +1,8 @@
 using CoachOffice.SeedDemo.Builders;
 using CoachOffice.UseCases.Students;
 using CoachOffice.UseCases.Tests.Fixtures;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
 
 namespace CoachOffice.UseCases.Tests.Students;
 
@@ -70,6 +72,22 @@ public abstract class FindStudentsTests(OfficeFixture fixture) : IAsyncLifetime
 
         Assert.Equal((50, 52, 2), (first.Rows.Count, first.Total, first.Pages));
         Assert.Equal(["Page Person 050", "Page Person 051"], second.Rows.Select(r => r.Name));
+    }
+
+    [Fact]
+    public async Task A_search_is_one_statement_that_filters_counts_and_limits_in_the_database()
+    {
+        using var log = new CommandLog();
+        await using var node = await TestOffice.On(_office.Database, opened: true, services => services.AddSingleton<ILoggerProvider>(log));
+
+        await node.Do((FindStudents find) => find.Matching("anna berg", 1, archived: false));
+
+        var statement = Assert.Single(log.Statements, s => s.Contains("FROM \"Students\"", StringComparison.Ordinal));
+        Assert.Equal(4, statement.Split("LIKE").Length - 1);
+        Assert.Contains("ESCAPE", statement, StringComparison.Ordinal);
+        Assert.Contains("LIMIT", statement, StringComparison.Ordinal);
+        Assert.DoesNotContain("anna", statement, StringComparison.OrdinalIgnoreCase);
+        TestContext.Current.SendDiagnosticMessage("{0}", statement);
     }
 
     public ValueTask DisposeAsync()
