@@ -911,7 +911,7 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
                     b.HasKey("Id");
 
-                    b.HasIndex("SearchText");
+                    b.HasIndex("SearchText", "Id", "ArchivedAt");
 
                     b.ToTable("Students", (string)null);
                 });

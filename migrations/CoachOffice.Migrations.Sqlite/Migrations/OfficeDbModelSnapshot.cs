@@ -905,7 +905,7 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
                     b.HasKey("Id");
 
-                    b.HasIndex("SearchText");
+                    b.HasIndex("SearchText", "Id", "ArchivedAt");
 
                     b.ToTable("Students", (string)null);
                 });

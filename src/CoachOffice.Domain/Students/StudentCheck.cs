@@ -12,7 +12,20 @@ public static class StudentCheck
     public static IReadOnlyList<Refusal> Of(StudentDetails details, LocalDate today)
     {
         ArgumentNullException.ThrowIfNull(details);
-        return [.. Identity(details, today), .. Guardianship(details, today), .. Week(details), .. Body(details, today)];
+        return [.. Texts(details), .. Identity(details, today), .. Guardianship(details, today), .. Week(details), .. Body(details, today)];
+    }
+
+    private static IEnumerable<Refusal> Texts(StudentDetails d)
+    {
+        if (d.Phone.Length > 40) yield return new("student-phone", "A phone number may have up to 40 characters.", nameof(d.Phone));
+        if (d.Notes.Length > 20_000) yield return new("student-notes", "Notes may have up to 20,000 characters.", nameof(d.Notes));
+        var g = d.Guardian;
+        if (g is not null && (g.Name.Length > 120 || g.Phone.Length > 40 || g.Relation.Length > 60))
+            yield return new("guardian-long", "The guardian's name may have up to 120 characters, the phone 40, the relation 60.", "Guardian.Name");
+        if (d.Limits.Any(l => l.Source.Length > 200)) yield return new("limit-source-long", "Who told of a limit may have up to 200 characters.", nameof(d.Limits));
+        string[] all = [d.GivenName, d.FamilyName, d.Phone, d.Notes, g?.Name ?? "", g?.Phone ?? "", g?.Relation ?? "", .. d.Limits.Select(l => l.Source)];
+        if (all.Any(text => text.Contains('\0') || text != StudentSearch.Whole(text)))
+            yield return new("student-text", "A text holds a character that cannot be kept; type it again instead of pasting it.", nameof(d.GivenName));
     }
 
     private static IEnumerable<Refusal> Identity(StudentDetails d, LocalDate today)

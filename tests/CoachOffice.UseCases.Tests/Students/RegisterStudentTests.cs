@@ -40,6 +40,27 @@ public abstract class RegisterStudentTests(OfficeFixture fixture)
         Assert.Equal(before, await office.Read(db => db.Students.CountAsync()));
     }
 
+    [Theory]
+    [InlineData("phone", "student-phone")]
+    [InlineData("notes", "student-notes")]
+    [InlineData("zero", "student-text")]
+    [InlineData("half", "student-text")]
+    public async Task A_text_no_database_could_keep_is_refused_with_a_sentence(string what, string code)
+    {
+        var named = AStudent.Named("Odd", "Text");
+        var details = what switch
+        {
+            "phone" => named with { Phone = new string('1', 10_000) },
+            "notes" => named with { Notes = new string('n', 10_000_000) },
+            "zero" => named with { FamilyName = "Te\0xt" },
+            _ => named with { Notes = "half a smile \ud83d" },
+        };
+
+        var refusals = await fixture.Office.Refuses((RegisterStudent r) => r.From(details, fixture.Office.Owner));
+
+        Assert.Equal(code, refusals.Single().Code);
+    }
+
     [Fact]
     public async Task A_form_posted_twice_adds_one_student()
     {

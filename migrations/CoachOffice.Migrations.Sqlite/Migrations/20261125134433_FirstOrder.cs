@@ -866,9 +866,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 column: "StudentId");
 
             migrationBuilder.CreateIndex(
-                name: "IX_Students_SearchText",
+                name: "IX_Students_SearchText_Id_ArchivedAt",
                 table: "Students",
-                column: "SearchText");
+                columns: new[] { "SearchText", "Id", "ArchivedAt" });
         }
 
         /// <inheritdoc />
