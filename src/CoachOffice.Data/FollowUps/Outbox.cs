@@ -45,13 +45,12 @@ internal abstract class Outbox(OfficeDb db, string lockClause) : IOutbox
 
     public Task<bool> MarkSent(Sending sending, CancellationToken stop) => One(InFlight(sending).ExecuteUpdateAsync(
         m => m.SetProperty(x => x.State, MessageState.Sent).SetProperty(x => x.SentAt, sending.Now).SetProperty(x => x.LastProblem, (string?)null)
-            .SetProperty(x => x.SendingAt, (Instant?)null)
             .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null).SetProperty(x => x.SendingAt, (Instant?)null),
         stop));
 
     public Task<bool> MarkFailed(Sending sending, string problem, Instant? again, CancellationToken stop) => One(InFlight(sending).ExecuteUpdateAsync(
         m => m.SetProperty(x => x.State, x => again == null ? MessageState.NeedsAttention : x.State).SetProperty(x => x.LastProblem, problem)
-            .SetProperty(x => x.DueAt, x => again ?? x.DueAt).SetProperty(x => x.SendingAt, (Instant?)null)
+            .SetProperty(x => x.DueAt, x => again ?? x.DueAt)
             .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null).SetProperty(x => x.SendingAt, (Instant?)null),
         stop));
 
