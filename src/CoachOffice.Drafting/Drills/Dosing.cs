@@ -27,22 +27,23 @@ internal sealed class Dosing(Dosage dosage)
             for (var n = sessions; n >= fewestSessions; n--)
             {
                 var session = Math.Min(week.Minutes / n, week.LongestSession);
-                if (chosen.Sum(d => LeastMinutes(d, rate)) <= session) return Doses(chosen, rate, n, session);
+                if (chosen.Sum(d => LeastMinutes(d, rate)) <= session) return Doses(chosen, rate, n, session, week.Thirds);
             }
         }
 
         return [];
     }
 
-    private List<DraftDrill> Doses(List<Drill> drills, StageDosage rate, int sessions, int minutes)
+    private List<DraftDrill> Doses(List<Drill> drills, StageDosage rate, int sessions, int minutes, int thirds)
     {
+        var most = CeilingOfSession(rate) * thirds / Week.Parts / drills.Count;
         var spare = minutes - drills.Sum(d => LeastMinutes(d, rate));
-        return [.. drills.Select(d => Dose(d, rate, sessions, LeastMinutes(d, rate) + (spare / drills.Count), drills.Count))];
+        return [.. drills.Select(d => Dose(d, rate, sessions, LeastMinutes(d, rate) + (spare / drills.Count), most))];
     }
 
-    private DraftDrill Dose(Drill drill, StageDosage rate, int sessions, int minutes, int drills)
+    private DraftDrill Dose(Drill drill, StageDosage rate, int sessions, int minutes, int most)
     {
-        var ceiling = Ceiling(drill, rate, drills);
+        var ceiling = Math.Min(drill.MostReps ?? MostRepsOfOneDrill, Math.Min(MostRepsOfOneDrill, most));
         var reps = Math.Min(ceiling, (int)Math.Floor(minutes * rate.RepsPerMinute));
         var set = reps >= 2 * UsualSet ? UsualSet : reps >= SmallSet ? SmallSet : Math.Max(1, reps);
         var sets = Math.Max(1, reps / set);
@@ -61,11 +62,8 @@ internal sealed class Dosing(Dosage dosage)
     private int LeastMinutes(Drill drill, StageDosage rate) =>
         Math.Max(dosage.ShortestSessionMinutes, MinutesFor(Math.Min(dosage.FewestReps, drill.MostReps ?? int.MaxValue), rate));
 
-    private int Ceiling(Drill drill, StageDosage rate, int drills)
-    {
-        var session = rate.Stage >= Stage.Full ? Math.Min(rate.MostRepsPerSession, dosage.MostFullSpeedBalls) : rate.MostRepsPerSession;
-        return Math.Min(drill.MostReps ?? MostRepsOfOneDrill, Math.Min(MostRepsOfOneDrill, session / drills));
-    }
+    private int CeilingOfSession(StageDosage rate) =>
+        rate.Stage >= Stage.Full ? Math.Min(rate.MostRepsPerSession, dosage.MostFullSpeedBalls) : rate.MostRepsPerSession;
 
     private static int MinutesFor(int reps, StageDosage rate) => (int)Math.Ceiling(Math.Round(reps / rate.RepsPerMinute, 9));
 }

@@ -7,17 +7,18 @@ namespace CoachOffice.Drafting.Drills;
 /// <param name="Days">Days a week.</param>
 /// <param name="LongestSession">Minutes of the longest session.</param>
 /// <param name="Drills">Most drills at a time.</param>
-internal sealed record Week(int Minutes, int Days, int LongestSession, int Drills)
+/// <param name="Thirds">How many thirds of a session's repetitions it may use; all three when alone.</param>
+internal sealed record Week(int Minutes, int Days, int LongestSession, int Drills, int Thirds = Week.Parts)
 {
+    /// <summary>Of three parts of a shared week the first focus gets two and the second one.</summary>
+    public const int Parts = 3;
+
     private const int Teen = 13;
     private const int GrownUp = 18;
     private const int ChildMinutesAWeek = 180;
     private const int ChildDays = 5;
     private const int ChildSession = 20;
     private const int TeenDays = 6;
-
-    /// <summary>The second of two focuses gets a third of the time.</summary>
-    private const int SecondShare = 3;
 
     /// <summary>A second focus wants two sessions at least.</summary>
     private const int SecondSessions = 2;
@@ -34,11 +35,11 @@ internal sealed record Week(int Minutes, int Days, int LongestSession, int Drill
     }
 
     /// <summary>True when time is left for a second focus: two sessions of the shortest length, and room for one more drill.</summary>
-    public bool HasRoomForTwo(Dosage dosage) => Drills >= 2 && Minutes / SecondShare >= SecondSessions * dosage.ShortestSessionMinutes;
+    public bool HasRoomForTwo(Dosage dosage) => Drills >= 2 && Minutes / Parts >= SecondSessions * dosage.ShortestSessionMinutes;
 
     /// <summary>The first focus's part of a shared week.</summary>
-    public Week First => this with { Minutes = Minutes - (Minutes / SecondShare), Drills = Drills - 1 };
+    public Week First => this with { Minutes = Minutes - (Minutes / Parts), Drills = Drills - 1, Thirds = Parts - 1 };
 
     /// <summary>The second focus's part of a shared week.</summary>
-    public Week Second => this with { Minutes = Minutes / SecondShare, Drills = 1 };
+    public Week Second => this with { Minutes = Minutes / Parts, Drills = 1, Thirds = 1 };
 }

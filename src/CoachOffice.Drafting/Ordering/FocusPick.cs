@@ -32,11 +32,11 @@ internal sealed class FocusPick
         if (First() is not { } first) return new Picked([], Park([]), _withheld);
         if (Second(first) is not { } second)
         {
-            var alone = Keep(first, _week);
+            var alone = Keep(first, _week, []);
             return new Picked([alone], Park([alone]), _withheld);
         }
 
-        IReadOnlyList<Focus> both = [Keep(first, _week.First), Keep(second, _week.Second)];
+        IReadOnlyList<Focus> both = [Keep(first, _week.First, []), Keep(second, _week.Second, [first.Fault])];
         return new Picked(both, Park(both), _withheld);
     }
 
@@ -113,11 +113,11 @@ internal sealed class FocusPick
         _at.Trace.Add("pick:skip", $"{candidate.Fault}: {reason}");
     }
 
-    private Focus Keep(Candidate candidate, Week week)
+    private Focus Keep(Candidate candidate, Week week, IReadOnlyList<FaultId> chosen)
     {
         var ladder = _ladders.For(candidate, week);
         _withheld.AddRange(ladder.Withheld);
-        return new Focus(candidate, ladder, [.. Unmet(candidate).Select(f => f.Fault!.Value)]);
+        return new Focus(candidate, ladder, [.. Unmet(candidate).Select(f => f.Fault!.Value).Intersect(chosen)]);
     }
 
     private List<DraftParked> Park(IReadOnlyList<Focus> focuses)

@@ -78,8 +78,9 @@ internal sealed class NextReadings(LessonAtHand at, IReadOnlyList<PatternMatch> 
         Add(finding.Measure.Id, AtTheEdge(finding, taken));
     }
 
-    private static string AtTheEdge(Finding finding, MeasuredValue taken)
+    private string AtTheEdge(Finding finding, MeasuredValue taken)
     {
+        if (new GradingContext(at.Book, at.Facts).NeedsHeight(finding.Measure)) return "Lies outside, but under 15 a length counts only beside a height; adding the height would settle it.";
         if (GradingContext.IsSlowVideo(finding.Measure, taken)) return "Lies outside, but impact was read from fewer than 100 frames a second; faster video would settle it.";
         return ReadingsNeeded.ToSettle(finding, ReadingError.Of(finding.Measure, taken)) is { } more
             ? string.Create(CultureInfo.InvariantCulture, $"Lies at the edge; {more} more {(more == 1 ? "swing" : "swings")} would settle it.")

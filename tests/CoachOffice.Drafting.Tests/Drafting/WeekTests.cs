@@ -32,6 +32,7 @@ public sealed class WeekTests
         var week = Week.Of(facts with { Student = facts.Student with { MinutesPerWeek = minutes } }, HouseBook.Book.Dosage);
         Assert.Equal((drills, two), (week.Drills, week.HasRoomForTwo(HouseBook.Book.Dosage)));
         Assert.Equal(minutes, week.First.Minutes + week.Second.Minutes);
+        Assert.Equal(week.Thirds, week.First.Thirds + week.Second.Thirds);
     }
 
     [Theory]
