@@ -23,7 +23,7 @@ internal sealed class SqliteKeeper(OfficeDb db) : IDatabaseKeeper
         var target = System.IO.Path.Combine(folder.FullName, $"before-update-of-{lastMigration}.db");
         System.IO.File.Delete(target);
         await db.Database.ExecuteSqlAsync($"VACUUM INTO {target}", stop);
-        foreach (var old in folder.GetFiles("before-update-of-*.db").OrderByDescending(f => f.LastWriteTimeUtc).Skip(CopiesKept)) old.Delete();
+        foreach (var old in folder.GetFiles("before-update-of-*.db").OrderByDescending(f => f.Name, StringComparer.Ordinal).Skip(CopiesKept)) old.Delete();
     }
 
     /// <summary>The log mode stays with the file; readers then never wait for the writer. The migrations set it only on a file they made themselves.</summary>

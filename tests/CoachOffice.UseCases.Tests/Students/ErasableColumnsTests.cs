@@ -1,0 +1,41 @@
+using CoachOffice.Domain.Students;
+using CoachOffice.UseCases.Tests.Fixtures;
+using Microsoft.EntityFrameworkCore;
+
+namespace CoachOffice.UseCases.Tests.Students;
+
+/// <summary>A new text column must be decided upon: either erasing a student empties it and the trace test fills it, or it can never hold a word about a student.</summary>
+public sealed class ErasableColumnsTests(SqliteOffice fixture) : IClassFixture<SqliteOffice>
+{
+    private static readonly string[] Erased =
+    [
+        "CheckIns.Comment", "Lessons.Notes", "Lessons.Observations", "Messages.Reason", "PlanChanges.Reason", "PlanEdits.Changed", "PlanEdits.Comment",
+        "PlanEdits.Original", "PlanStages.Drills", "PlanStages.Gate", "Plans.HoldReason", "Plans.IfThen", "Plans.Message", "StoredDrafts.InputJson",
+        "StoredDrafts.InputSha256", "StoredDrafts.Json", "Students.Email", "Students.FamilyName", "Students.GivenName", "Students.Goals", "Students.Guardian",
+        "Students.Kit", "Students.Limits", "Students.Notes", "Students.Phone", "Students.SearchText",
+    ];
+
+    private static readonly string[] NeverAboutAStudent =
+    [
+        "AuditEntries.Action", "AuditEntries.ActorName", "AuditEntries.Detail", "AuditEntries.Subject", "BooksInForce.AdoptedBy", "BooksInForce.Sha256",
+        "KeptRulebooks.Sha256", "KeptRulebooks.Text", "Messages.ClaimedBy", "Messages.LastProblem", "Messages.OnceKey", "PlanChanges.By", "PlanEdits.By",
+        "PlanEdits.What", "PlanStages.Fault", "Plans.ApprovedBy", "Practices.Currency", "Practices.EmergencyNumber", "Practices.MailFrom", "Practices.Name",
+        "Practices.PublicAddress", "Practices.Zone", "PrivateLinks.TokenSha256", "Readings.Measure", "Retests.Fault", "Retests.Verdict",
+        "StoredDrafts.Engine", "StoredDrafts.RulebookSha256",
+    ];
+
+    [Fact]
+    public async Task Every_text_column_is_decided_upon()
+    {
+        var columns = await fixture.Office.Read(db => Task.FromResult(
+            from type in db.Model.GetEntityTypes()
+            where type.ClrType.Assembly == typeof(Student).Assembly
+            from property in type.GetProperties()
+            let stored = property.GetTypeMapping().Converter?.ProviderClrType ?? property.ClrType
+            let word = Nullable.GetUnderlyingType(property.ClrType) ?? property.ClrType
+            where stored == typeof(string) && !word.IsEnum
+            select $"{type.GetTableName()}.{property.GetColumnName()}"));
+
+        Assert.Equal(Erased.Concat(NeverAboutAStudent).Order(StringComparer.Ordinal), columns.Order(StringComparer.Ordinal));
+    }
+}
