@@ -1,7 +1,7 @@
 using CoachOffice.Web.Shell;
 
 var builder = WebApplication.CreateBuilder(args);
-builder.AddShell();
+builder.AddShell(args);
 
 var app = builder.Build();
 app.UseShell();

@@ -33,7 +33,8 @@ public sealed class NameRules
             from file in House.Sources
             let types = file.All<BaseTypeDeclarationSyntax>().Select(t => t.Identifier.Text).ToList()
             let name = Path.GetFileName(file.Path).Split('.')[0]
-            where types.Count == 1 && types[0] != name && name != "Program"
+            // A page Edit.cshtml.cs holds an EditModel, as the framework looks for it.
+            where types.Count == 1 && types[0] != name && types[0] != name + "Model" && name != "Program"
             select $"{file.Path}: {types[0]}",
             "One guess finds it.");
 

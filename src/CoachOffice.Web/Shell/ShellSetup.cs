@@ -14,13 +14,15 @@ internal static class ShellSetup
 
     private const long LargestBody = 2 * 1024 * 1024;
 
-    public static void AddShell(this WebApplicationBuilder builder)
+    public static void AddShell(this WebApplicationBuilder builder, string[] args)
     {
+        // Also an ordinary setting, so that each test has a folder of its own.
+        var folder = builder.Configuration[DataFolder.Variable] is { Length: > 0 } named ? DataFolder.At(named) : DataFolder.Find();
+        builder.Configuration.AddOfficeSettings(folder, args);
         Listen(builder);
         KeepLogShort(builder.Logging);
         var services = builder.Services;
-        // Also as an ordinary setting, so that each test has a folder of its own.
-        if (builder.Configuration[DataFolder.Variable] is { Length: > 0 } folder) services.AddSingleton(DataFolder.At(folder));
+        services.AddSingleton(folder);
         services.AddCoachOffice(builder.Configuration);
         services.AddCompression();
         services.AddPages();
