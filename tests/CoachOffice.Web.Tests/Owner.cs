@@ -11,6 +11,9 @@ internal static class Owner
     public const string Email = "marianne@example.org";
     public const string Password = "four quiet herons walk";
 
+    /// <summary>What the owner gives to a person they let in.</summary>
+    public const string FirstPassword = "seven slow barges pass";
+
     /// <summary>A practice that was opened once for all tests; each takes a copy of its files.</summary>
     private static readonly Lazy<Task<string>> Opened = new(OpenOnce);
 
@@ -59,8 +62,8 @@ internal static class Owner
     {
         await owner.Open("/settings/accounts");
         var email = $"{policy}@example.org";
-        await owner.Send("form[action$='Add']", ("Input.DisplayName", $"Person at the {policy}"), ("Input.Email", email), ("Input.Password", "seven slow barges pass"), ("Input.Policy", policy));
+        await owner.Send("form[action$='Add']", ("Input.DisplayName", $"Person at the {policy}"), ("Input.Email", email), ("Input.Password", FirstPassword), ("Input.Policy", policy));
         Assert.Equal(System.Net.HttpStatusCode.OK, owner.Status);
-        return await office.SignsIn(email, "seven slow barges pass");
+        return await office.SignsIn(email, FirstPassword);
     }
 }

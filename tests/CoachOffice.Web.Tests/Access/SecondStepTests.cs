@@ -83,15 +83,30 @@ public sealed class SecondStepTests : IAsyncLifetime
         Assert.Equal("Settings", _owner.Heading);
     }
 
-    /// <summary>The owner sets the second step up; gives the key.</summary>
-    private async Task<byte[]> TurnOn()
+    [Fact]
+    public async Task An_owner_helps_a_coach_who_lost_the_phone()
     {
-        await _owner.Open("/account/second-factor");
-        await _owner.Send("form[action*='Start']");
-        Assert.StartsWith("data:image/svg+xml;base64,", _owner.Page.QuerySelector("img.qr")!.GetAttribute("src"), StringComparison.Ordinal);
-        var key = TotpCode.Key(_owner.Page.QuerySelector("main code")!.TextContent);
-        await _owner.Send("form[action*='Confirm']", ("Code", Code(key)));
-        Assert.Contains("Keep these recovery codes", _owner.Text, StringComparison.Ordinal);
+        var coach = await _owner.LetsIn(_office, "coach");
+        await TurnOn(coach);
+        Assert.Equal("/sign-in/code", (await _office.SignsIn("coach@example.org", Owner.FirstPassword)).Path);
+        await _owner.Open("/settings/accounts");
+
+        await _owner.Send("form[action*='Reset']");
+
+        Assert.Equal("/", (await _office.SignsIn("coach@example.org", Owner.FirstPassword)).Path);
+    }
+
+    private Task<byte[]> TurnOn() => TurnOn(_owner);
+
+    /// <summary>The person sets the second step up; gives the key.</summary>
+    private static async Task<byte[]> TurnOn(Visitor person)
+    {
+        await person.Open("/account/second-factor");
+        await person.Send("form[action*='Start']");
+        Assert.StartsWith("data:image/svg+xml;base64,", person.Page.QuerySelector("img.qr")!.GetAttribute("src"), StringComparison.Ordinal);
+        var key = TotpCode.Key(person.Page.QuerySelector("main code")!.TextContent);
+        await person.Send("form[action*='Confirm']", ("Code", Code(key)));
+        Assert.Contains("Keep these recovery codes", person.Text, StringComparison.Ordinal);
         return key;
     }
 

@@ -82,7 +82,7 @@ public sealed class SignInTests : IAsyncLifetime
         await _owner.Send("form[action*='Close']");
 
         Assert.Contains("The account is closed", _owner.Text, StringComparison.Ordinal);
-        Assert.Equal("/sign-in", (await _office.SignsIn("coach@example.org", "seven slow barges pass")).Path);
+        Assert.Equal("/sign-in", (await _office.SignsIn("coach@example.org", Owner.FirstPassword)).Path);
     }
 
     [Fact]

@@ -9,7 +9,7 @@ using Microsoft.AspNetCore.Mvc;
 namespace CoachOffice.Web.Features.Access;
 
 [Authorize(Policy = OfficePolicies.Own)]
-public sealed class AccountsModel(ListAccounts list, AddAccount add, DisableAccount disable) : OfficePage
+public sealed class AccountsModel(ListAccounts list, AddAccount add, DisableAccount disable, ResetSecondStep reset) : OfficePage
 {
     private const string Here = "/settings/accounts";
 
@@ -39,6 +39,14 @@ public sealed class AccountsModel(ListAccounts list, AddAccount add, DisableAcco
         if (closed.Succeeded) return Done(Here, "The account is closed; its sessions end within two minutes.");
         await Look();
         return Refuse(closed.Refusals);
+    }
+
+    public async Task<IActionResult> OnPostResetAsync(Guid id)
+    {
+        var off = await reset.Of(AccountId.From(id), Actor);
+        if (off.Succeeded) return Done(Here, "The second step is off: the person signs in with the password and sets it up anew.");
+        await Look();
+        return Refuse(off.Refusals);
     }
 
     private async Task Look() => Rows = (await list.Now(Actor)).Value;
