@@ -31,7 +31,7 @@ public static class AddingCoachOffice
         services.AddLogging();
         services.AddDataProtection().SetApplicationName("CoachOffice").PersistKeysToDbContext<OfficeDb>();
         AddAccounts(services);
-        services.AddMail(configuration, folder);
+        services.AddMail(configuration);
         foreach (var operation in Operations()) services.TryAddScoped(operation);
         return services;
     }

@@ -48,11 +48,15 @@ internal abstract class Outbox(OfficeDb db, string lockClause) : IOutbox
             .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null).SetProperty(x => x.SendingAt, (Instant?)null),
         stop));
 
-    public Task<bool> MarkFailed(Sending sending, string problem, Instant? again, CancellationToken stop) => One(InFlight(sending).ExecuteUpdateAsync(
-        m => m.SetProperty(x => x.State, x => again == null ? MessageState.NeedsAttention : x.State).SetProperty(x => x.LastProblem, problem)
-            .SetProperty(x => x.DueAt, x => again ?? x.DueAt)
-            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null).SetProperty(x => x.SendingAt, (Instant?)null),
-        stop));
+    public async Task<bool> MarkFailed(Sending sending, string problem, Instant? again, CancellationToken stop)
+    {
+        var noted = again is { } due
+            ? InFlight(sending).ExecuteUpdateAsync(m => m.SetProperty(x => x.DueAt, due).SetProperty(x => x.LastProblem, problem)
+                .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null).SetProperty(x => x.SendingAt, (Instant?)null), stop)
+            : InFlight(sending).ExecuteUpdateAsync(m => m.SetProperty(x => x.State, MessageState.NeedsAttention).SetProperty(x => x.LastProblem, problem)
+                .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null).SetProperty(x => x.SendingAt, (Instant?)null), stop);
+        return await One(noted);
+    }
 
     public Task<bool> GiveBack(Sending sending, CancellationToken stop) => One(Held(sending).ExecuteUpdateAsync(
         m => m.SetProperty(x => x.Attempts, x => x.Attempts - 1)

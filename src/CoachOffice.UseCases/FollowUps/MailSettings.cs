@@ -3,7 +3,7 @@ namespace CoachOffice.UseCases.FollowUps;
 /// <summary>How mail leaves: section <c>Office:Mail</c>. Without a host it is written into a folder.</summary>
 public sealed record MailSettings
 {
-    /// <summary>Folder for mail that is not sent by SMTP.</summary>
+    /// <summary>Folder for mail that is not sent by SMTP; empty means <c>mail</c> in the data folder.</summary>
     public string Folder { get; init; } = "";
 
     /// <summary>SMTP server; empty means the folder.</summary>

@@ -1,4 +1,3 @@
-using CoachOffice.Data;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
@@ -9,10 +8,9 @@ namespace CoachOffice.UseCases.FollowUps;
 internal static class MailWiring
 {
     /// <summary>By SMTP when <c>Office:Mail:Host</c> is set, else as files in the data folder.</summary>
-    public static void AddMail(this IServiceCollection services, IConfiguration configuration, DataFolder folder)
+    public static void AddMail(this IServiceCollection services, IConfiguration configuration)
     {
-        var settings = configuration.GetSection("Office:Mail").Get<MailSettings>() ?? new MailSettings();
-        services.TryAddSingleton(string.IsNullOrWhiteSpace(settings.Folder) ? settings with { Folder = folder.Inside("mail") } : settings);
+        services.TryAddSingleton(configuration.GetSection("Office:Mail").Get<MailSettings>() ?? new MailSettings());
         services.TryAddSingleton<Letters>();
         services.TryAddSingleton<MailDoors>();
     }

@@ -30,10 +30,10 @@ public abstract class OfficeFixture(ITemplate template) : IAsyncLifetime
     }
 
     /// <summary>A second node of an office on the same database.</summary>
-    public async Task<TestOffice> SecondNodeOf(TestOffice office)
+    public async Task<TestOffice> SecondNodeOf(TestOffice office, Action<IServiceCollection>? more = null)
     {
         ArgumentNullException.ThrowIfNull(office);
-        var node = await TestOffice.On(office.Database, opened: true);
+        var node = await TestOffice.On(office.Database, opened: true, more);
         _open.Insert(0, node);
         return node;
     }
