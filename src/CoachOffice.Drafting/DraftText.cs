@@ -48,6 +48,8 @@ public sealed class DraftText
             Section($"Work on this, {(focus.Order == 1 ? "first" : "second")}: {Fault(focus.Fault)}", Why(focus));
             foreach (var stage in _draft.Stages.Where(s => s.Fault == focus.Fault)) Stage(stage);
         }
+
+        if (_draft.Focus.Count > 0) Line(string.Create(CultureInfo.InvariantCulture, $"Look again after {_book.Dosage.LookAgainAfterDays} days, in whatever stage.\n"));
     }
 
     private string Nothing =>
@@ -63,7 +65,7 @@ public sealed class DraftText
 
     private void Stage(DraftStage stage)
     {
-        Line($"  {StageName(stage.Stage)}");
+        Line($"  {StageName(stage.Stage)}{Days(stage.Stage)}");
         foreach (var drill in stage.Drills)
             Line(string.Create(CultureInfo.InvariantCulture, $"    - {drill.Name}: {drill.Sets} x {drill.Reps}, {drill.MinutesPerSession} min, {Times(drill.SessionsPerWeek)} a week. \"{drill.Cue}\""));
         Line($"    Next stage when: {stage.Gate.Text}");
@@ -72,15 +74,10 @@ public sealed class DraftText
 
     private string Read(DraftFinding finding)
     {
-        var wanted = (finding.RangeLow, finding.RangeHigh) switch
-        {
-            ({ } low, { } high) => $"wanted {Sentences.Number(low)} to {Sentences.Number(high)}",
-            ({ } low, null) => $"wanted {Sentences.Number(low)} or more",
-            (null, { } high) => $"wanted {Sentences.Number(high)} or less",
-            _ => "no range for this club",
-        };
+        var measure = _book.Find(MeasureId.From(finding.Measure))!;
+        var wanted = Signs.Wanted(measure, new Limits(finding.RangeLow, finding.RangeHigh)) ?? "no range for this club";
         var grade = finding.Side == Side.None ? Terms.Of(finding.Grade).Replace('-', ' ') : $"{Terms.Of(finding.Grade)}, {Terms.Of(finding.Side)}";
-        return $"{Name(finding.Measure)}: {Sentences.Number(finding.Value)} {finding.Unit} (+- {Sentences.Number(finding.StandardError)}), {wanted}: {grade}";
+        return $"{measure.Name}: {Signs.Value(measure, finding.Value)} (+- {Sentences.Number(finding.StandardError)}), {wanted}: {grade}";
     }
 
     private IEnumerable<string> Cause(DraftCause cause)
@@ -112,6 +109,13 @@ public sealed class DraftText
         _ => $"time ({withheld.Detail})",
     };
 
+    private string Days(Stage stage) => _book.Dosage.Stages.FirstOrDefault(s => s.Stage == stage) switch
+    {
+        null => "",
+        { } s when s.ShortestDays == s.LongestDays => string.Create(CultureInfo.InvariantCulture, $" (about {s.ShortestDays} days)"),
+        { } s => string.Create(CultureInfo.InvariantCulture, $" ({s.ShortestDays} to {s.LongestDays} days)"),
+    };
+
     private static string StageName(Stage stage) => stage switch
     {
         Domain.Plans.Stage.Rehearse => "Rehearse, slow and without a ball",
@@ -123,7 +127,11 @@ public sealed class DraftText
 
     private static string Times(int sessions) => sessions switch { 1 => "once", 2 => "twice", _ => string.Create(CultureInfo.InvariantCulture, $"{sessions} times") };
 
-    private string Fault(FaultId fault) => $"{Name(fault.Measure.Value)}, {Terms.Of(fault.Side)}";
+    private string Fault(FaultId fault)
+    {
+        var value = _draft.Findings.FirstOrDefault(f => f.Measure == fault.Measure.Value)?.Value;
+        return _book.Find(fault.Measure) is { } measure ? $"{measure.Name}, {Signs.Side(measure, fault.Side, value)}" : fault.ToString();
+    }
 
     private string Name(string measure) => _book.Find(MeasureId.From(measure))?.Name ?? measure;
 

@@ -40,7 +40,7 @@ internal sealed class Gates(LessonAtHand at)
         var way = finding.Weight <= 1 ? finding.OutsideBy : Math.Min(finding.OutsideBy, Math.Max(finding.OutsideBy / 2, RealChange(finding, swings)));
         var low = finding.Side == Side.Low;
         var target = low ? Rounded(finding, finding.Value.Value + way, up: true) : Rounded(finding, finding.Value.Value - way, up: false);
-        var bound = string.Create(CultureInfo.InvariantCulture, $"{(low ? "at least" : "at most")} {target} {finding.Measure.Unit}");
+        var bound = Signs.Bound(finding.Measure, target, isFloor: low);
         return new DraftGate
         {
             Kind = GateKind.Measure,

@@ -10,8 +10,8 @@ internal static class Sentences
     /// <summary>The measure's name as a sentence begins.</summary>
     public static string NameOf(Finding finding) => finding.Measure.Name;
 
-    /// <summary>E.g. "14 deg, wanted 20 to 28 deg".</summary>
-    public static string Reading(Finding finding) => $"{Number(finding.Value.Value)} {finding.Measure.Unit}{Wanted(finding)}";
+    /// <summary>E.g. "14 deg away from the target, wanted 20 to 28 away from the target".</summary>
+    public static string Reading(Finding finding) => $"{Signs.Value(finding.Measure, finding.Value.Value)}, {Signs.Wanted(finding.Measure, finding.Range)}";
 
     /// <summary>Why a fault without a standing pattern is worked on.</summary>
     public static string OnItsOwn(Finding finding) =>
@@ -32,12 +32,4 @@ internal static class Sentences
 
     /// <summary>One, two and three as a person lists them.</summary>
     public static string Listed(IReadOnlyList<string> words) => words.Count < 2 ? string.Concat(words) : $"{string.Join(", ", words.SkipLast(1))} and {words[^1]}";
-
-    private static string Wanted(Finding finding) => finding.Range switch
-    {
-        { Low: { } low, High: { } high } => $", wanted {Number(low)} to {Number(high)}",
-        { Low: { } low } => $", wanted {Number(low)} or more",
-        { High: { } high } => $", wanted {Number(high)} or less",
-        _ => "",
-    };
 }

@@ -21,14 +21,11 @@ public sealed class GoldenTests
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void The_draft_is_the_one_that_was_kept(string name)
-    {
-        var draft = DraftOf(name);
-        var expected = At($"expected/{name}.json");
-        if (Renews) File.WriteAllText(expected, draft);
-        Assert.True(File.Exists(expected), $"No draft is kept for {name}.");
-        FirstDifference.MustBeNone(File.ReadAllText(expected), draft);
-    }
+    public void The_draft_is_the_one_that_was_kept(string name) => Compare($"expected/{name}.json", DraftOf(name));
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void So_is_its_text_for_a_person(string name) => Compare($"expected/{name}.txt", DraftText.Write(DraftJson.Read(DraftOf(name)), Kept.Value.Book));
 
     [Fact]
     public void No_draft_changes_without_a_new_engine_number()
@@ -42,6 +39,14 @@ public sealed class GoldenTests
     [Fact]
     public void Every_kept_lesson_says_why_it_is_kept() =>
         Assert.Equal(GoldenTable.Why.Keys, Directory.EnumerateFiles(At("lessons")).Select(f => Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal));
+
+    private static void Compare(string file, string actual)
+    {
+        var expected = At(file);
+        if (Renews) File.WriteAllText(expected, actual);
+        Assert.True(File.Exists(expected), $"Nothing is kept as {file}.");
+        FirstDifference.MustBeNone(File.ReadAllText(expected), actual);
+    }
 
     private static string DraftOf(string name) => DraftJson.Text(Drafter.Draft(Kept.Value, LessonReader.FromFile(At($"lessons/{name}.json"), Kept.Value.Book).Value));
 
