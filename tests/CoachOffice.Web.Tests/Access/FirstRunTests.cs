@@ -76,6 +76,37 @@ public sealed class FirstRunTests : IDisposable
     }
 
     [Fact]
+    public async Task The_demo_practice_opens_while_the_browser_looks_on()
+    {
+        var owner = new Visitor(_office);
+        await owner.Open("/first-run");
+
+        await owner.Send("form", [.. Owner.FirstRun(), ("Input.Start", "demo")]);
+        for (var looks = 0; owner.Path == "/first-run/demo" && looks < 600; looks++)
+        {
+            Assert.Equal("2", Assert.Single(owner.Answer.Headers.GetValues("Refresh")));
+            await Task.Delay(200, TestContext.Current.CancellationToken);
+            await owner.Open("/first-run/demo");
+        }
+
+        Assert.Contains("The demo practice is ready", owner.Text, StringComparison.Ordinal);
+        Assert.Equal("/", (await _office.SignsIn()).Path);
+    }
+
+    [Fact]
+    public async Task A_demo_with_a_poor_password_is_refused_on_its_form()
+    {
+        var owner = new Visitor(_office);
+        await owner.Open("/first-run");
+
+        await owner.Send("form", [.. Owner.FirstRun().Where(f => f.Name != "Input.Password"), ("Input.Password", "short"), ("Input.Start", "demo")]);
+
+        Assert.Equal("/first-run", owner.Path);
+        Assert.Contains("at least 15 characters", owner.Alert, StringComparison.Ordinal);
+        Assert.True(owner.Page.QuerySelector("input[value=demo]")!.HasAttribute("checked"));
+    }
+
+    [Fact]
     public async Task Once_open_the_first_run_is_gone()
     {
         await _office.OpensThePractice();

@@ -12,7 +12,7 @@ namespace CoachOffice.Web.Features.Access;
 
 /// <summary>Only there until the practice is open; then it leads to the sign-in.</summary>
 [EnableRateLimiting(RateLimits.SignIn)]
-public sealed class FirstRunModel(OpenPractice open, ReadPractice practice, SignInManager<Account> signIn) : OfficePage
+public sealed class FirstRunModel(OpenPractice open, DemoOpening demo, ReadPractice practice, SignInManager<Account> signIn) : OfficePage
 {
     [BindProperty]
     public FirstRunFields Input { get; set; } = new();
@@ -22,7 +22,9 @@ public sealed class FirstRunModel(OpenPractice open, ReadPractice practice, Sign
     public async Task<IActionResult> OnPostAsync()
     {
         if (await practice.Now() is not null) return RedirectToPage("SignIn");
-        var opened = await open.For(Form());
+        var form = Form();
+        if (form.IsDemo) return await demo.Begin(form) is { } refused ? Refuse([.. refused.Select(OnThisForm)]) : RedirectToPage("DemoProgress");
+        var opened = await open.For(form);
         if (!opened.TryGet(out var owner)) return Refuse([.. opened.Refusals.Select(OnThisForm)]);
         var account = await signIn.UserManager.FindByIdAsync(owner.Value.ToString());
         await signIn.SignInAsync(account!, isPersistent: false);

@@ -13,6 +13,7 @@ internal static class AnonymousPages
     public static IReadOnlyList<string> Pages { get; } =
     [
         "/Access/FirstRun",
+        "/Access/DemoProgress",
         "/Access/SignIn",
         "/Access/SecondStep",
         "/Access/SignedOut",

@@ -17,6 +17,7 @@ internal static class OfficeSessions
             .AddSignInManager()
             .AddClaimsPrincipalFactory<OfficePrincipals>();
         services.AddScoped<IUserConfirmation<Account>, OpenAccounts>();
+        services.AddSingleton<DemoOpening>();
         services.AddScoped<PasswordGuard>();
         services.AddScoped<SecondFactors>();
         services.AddMemoryCache();
