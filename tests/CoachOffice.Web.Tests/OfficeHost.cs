@@ -1,5 +1,7 @@
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
 
 namespace CoachOffice.Web.Tests;
 
@@ -15,6 +17,9 @@ public sealed class OfficeHost : WebApplicationFactory<Program>
         ["Office:RateLimits:Links"] = "10000",
     };
 
+    /// <summary>The office's clock, where a test moves it; else the machine's.</summary>
+    public TimeProvider? Clock { get; init; }
+
     /// <summary>Where this office keeps its files.</summary>
     public string DataFolder => _data.FullName;
 
@@ -26,6 +31,7 @@ public sealed class OfficeHost : WebApplicationFactory<Program>
         builder.UseEnvironment("Production");
         builder.UseSetting("COACHOFFICE_DATA", _data.FullName);
         foreach (var (key, value) in Settings) builder.UseSetting(key, value);
+        if (Clock is { } clock) builder.ConfigureServices(services => services.Replace(ServiceDescriptor.Singleton(clock)));
     }
 
     protected override void Dispose(bool disposing)
