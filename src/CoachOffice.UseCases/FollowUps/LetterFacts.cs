@@ -49,7 +49,7 @@ public sealed record LetterFacts
     /// <summary>Names of the measures to read again.</summary>
     public IReadOnlyList<string> Measures { get; init; } = [];
 
-    /// <summary>The cautions that go out with the plan.</summary>
+    /// <summary>All cautions of the plan, in its delivery; reminders carry the short ones of the closing and name the page.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 
     /// <summary>Which wording, from 0: the same words wear off.</summary>

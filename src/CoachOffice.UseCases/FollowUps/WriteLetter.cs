@@ -56,7 +56,7 @@ public sealed class WriteLetter(OfficeDb db, PlanBooks books, PrivateLinks links
             Reasons = [.. draft.Focus.OrderBy(f => f.Order).Select(f => f.Because)],
             Drills = [.. now.SelectMany(s => s.Drills).Select(d => CleanText.Line($"{DrillText.Of(d)}. Cue: {d.Cue}"))],
             Measures = [.. Asked(facts).Select(l => FaultWords.Measure(book, FaultId.Parse(l.Fault))).Distinct()],
-            Cautions = [.. draft.Cautions.Select(c => c.Text)],
+            Cautions = facts.Message.Kind == MessageKind.PlanDelivery ? [.. draft.Cautions.Select(c => c.Text)] : [],
             Wording = facts.Unanswered % 2,
         };
     }

@@ -41,7 +41,16 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock)
          join student in db.Students on note.StudentId equals student.Id
          where note.Pain && note.SeenAt == null && student.ErasedAt == null
          orderby note.Emergency descending, note.At
-         select new SafetyAlert(student.Id, (student.GivenName + " " + student.FamilyName).Trim(), note.PlanId, note.Id, note.Emergency, note.PainRegion, note.At)).Take(Most);
+         select new SafetyAlert
+         {
+             StudentId = student.Id,
+             StudentName = (student.GivenName + " " + student.FamilyName).Trim(),
+             PlanId = note.PlanId,
+             CheckInId = note.Id,
+             Emergency = note.Emergency,
+             Region = note.PainRegion,
+             At = note.At,
+         }).Take(Most);
 
     private IQueryable<TodayLesson> Lessons(LocalDate today) =>
         (from lesson in db.Lessons

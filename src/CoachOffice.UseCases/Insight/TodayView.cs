@@ -27,14 +27,26 @@ public sealed record TodayView
 }
 
 /// <summary>A pain report nobody has dealt with yet.</summary>
-/// <param name="StudentId">Whose.</param>
-/// <param name="StudentName">Their name.</param>
-/// <param name="PlanId">The plan.</param>
-/// <param name="CheckInId">The report.</param>
-/// <param name="Emergency">A sign of an emergency was ticked.</param>
-/// <param name="Region">Where, when said.</param>
-/// <param name="At">When it came in.</param>
-public sealed record SafetyAlert(StudentId StudentId, string StudentName, PlanId PlanId, Guid CheckInId, bool Emergency, Region? Region, Instant At);
+public sealed record SafetyAlert
+{
+    public required StudentId StudentId { get; init; }
+
+    public required string StudentName { get; init; }
+
+    public required PlanId PlanId { get; init; }
+
+    /// <summary>The report.</summary>
+    public required Guid CheckInId { get; init; }
+
+    /// <summary>A sign of an emergency was ticked.</summary>
+    public required bool Emergency { get; init; }
+
+    /// <summary>Where, when said.</summary>
+    public Region? Region { get; init; }
+
+    /// <summary>When it came in.</summary>
+    public required Instant At { get; init; }
+}
 
 /// <summary>A lesson record of today.</summary>
 public sealed record TodayLesson(LessonId Id, StudentId StudentId, string StudentName, Club Club, bool HasPlan);

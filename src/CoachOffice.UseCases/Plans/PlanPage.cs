@@ -1,6 +1,7 @@
 using CoachOffice.Data;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
+using CoachOffice.UseCases.FollowUps;
 using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.UseCases.Plans;
@@ -37,8 +38,25 @@ public sealed class PlanPage(OfficeDb db, PlanBooks books)
             Edits = await db.PlanEdits.AsNoTracking().Where(e => e.PlanId == plan).OrderBy(e => e.At).ThenBy(e => e.Id).ToListAsync(stop),
             CheckIns = await db.CheckIns.AsNoTracking().Where(c => c.PlanId == plan).OrderByDescending(c => c.PracticedOn).ThenByDescending(c => c.At).ToListAsync(stop),
             Retests = [.. looks.Select(r => new PlanRetest(r.Id, FaultWords.Measure(book, FaultId.Parse(r.Fault)), r.IsSecondLook, r.DueOn, r.Status, r.Verdict))],
-            Messages = await db.Messages.Where(m => m.PlanId == plan).OrderBy(m => m.DueAt).ThenBy(m => m.Id)
-                .Select(m => new PlanMessage(m.Id, m.Kind, m.State, m.DueAt, m.SentAt, m.Reason, m.LastProblem)).ToListAsync(stop),
+            Messages = await Messages(plan, stop),
         };
+    }
+
+    private async Task<IReadOnlyList<PlanMessage>> Messages(PlanId plan, CancellationToken stop)
+    {
+        var messages = await db.Messages.AsNoTracking().Where(m => m.PlanId == plan).OrderBy(m => m.DueAt).ThenBy(m => m.Id).ToListAsync(stop);
+        return
+        [
+            .. messages.Select(m => new PlanMessage
+            {
+                Id = m.Id,
+                Kind = m.Kind,
+                State = m.State,
+                DueAt = m.DueAt,
+                SentAt = m.SentAt,
+                Reason = m.Reason,
+                Problem = m.LastProblem is { } code ? Problems.InWords(code) : null,
+            }),
+        ];
     }
 }

@@ -56,4 +56,21 @@ public sealed record PlanView
 public sealed record PlanRetest(Guid Id, string FaultName, bool IsSecondLook, LocalDate DueOn, RetestStatus Status, KeptVerdict? Verdict);
 
 /// <summary>A message of a plan.</summary>
-public sealed record PlanMessage(Guid Id, MessageKind Kind, MessageState State, Instant DueAt, Instant? SentAt, string Reason, string? Problem);
+public sealed record PlanMessage
+{
+    public required Guid Id { get; init; }
+
+    public required MessageKind Kind { get; init; }
+
+    public required MessageState State { get; init; }
+
+    public required Instant DueAt { get; init; }
+
+    public Instant? SentAt { get; init; }
+
+    /// <summary>Why it was written.</summary>
+    public required string Reason { get; init; }
+
+    /// <summary>The last problem, or why it was left out, in words; null when there was none.</summary>
+    public string? Problem { get; init; }
+}
