@@ -1,7 +1,5 @@
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
-using Microsoft.Extensions.DependencyInjection;
-using Microsoft.Extensions.DependencyInjection.Extensions;
 
 namespace CoachOffice.Web.Tests;
 
@@ -15,10 +13,9 @@ public sealed class OfficeHost : WebApplicationFactory<Program>
     {
         ["Office:RateLimits:SignIn"] = "10000",
         ["Office:RateLimits:Links"] = "10000",
+        // Tests sweep when they want to.
+        ["Office:Clock:Enabled"] = "false",
     };
-
-    /// <summary>The office's clock, where a test moves it; else the machine's.</summary>
-    public TimeProvider? Clock { get; init; }
 
     /// <summary>Where this office keeps its files.</summary>
     public string DataFolder => _data.FullName;
@@ -31,7 +28,6 @@ public sealed class OfficeHost : WebApplicationFactory<Program>
         builder.UseEnvironment("Production");
         builder.UseSetting("COACHOFFICE_DATA", _data.FullName);
         foreach (var (key, value) in Settings) builder.UseSetting(key, value);
-        if (Clock is { } clock) builder.ConfigureServices(services => services.Replace(ServiceDescriptor.Singleton(clock)));
     }
 
     protected override void Dispose(bool disposing)

@@ -38,12 +38,22 @@ public sealed class Visitor(OfficeHost office)
     /// <summary>Sends a form of the page as a browser would, with some fields filled in; a field given as null is left out.</summary>
     public Task Send(string form, params (string Name, string? Value)[] filled) => Send(form, filled, part: false);
 
+    /// <summary>The same with another button of the form, which sends it elsewhere.</summary>
+    public Task SendTo(string address, string form, params (string Name, string? Value)[] filled)
+    {
+        var sent = Page.QuerySelector<IHtmlFormElement>(form) ?? throw new InvalidOperationException($"No form '{form}' on {Path}.");
+        sent.SetAttribute("action", address);
+        return Send(sent, filled, part: false);
+    }
+
     /// <summary>The same as our script does it, which asks for a part of the page.</summary>
     public Task Part(string form, params (string Name, string? Value)[] filled) => Send(form, filled, part: true);
 
-    private Task Send(string form, (string Name, string? Value)[] filled, bool part)
+    private Task Send(string form, (string Name, string? Value)[] filled, bool part) =>
+        Send(Page.QuerySelector<IHtmlFormElement>(form) ?? throw new InvalidOperationException($"No form '{form}' on {Path}."), filled, part);
+
+    private Task Send(IHtmlFormElement sent, (string Name, string? Value)[] filled, bool part)
     {
-        var sent = Page.QuerySelector<IHtmlFormElement>(form) ?? throw new InvalidOperationException($"No form '{form}' on {Path}.");
         var fields = Fields(sent).Where(f => filled.All(x => x.Name != f.Key)).ToList();
         fields.AddRange(filled.Where(f => f.Value is not null).Select(f => new KeyValuePair<string, string>(f.Name, f.Value!)));
         var action = sent.GetAttribute("action") is { Length: > 0 } given ? given : Answer.RequestMessage!.RequestUri!.PathAndQuery;

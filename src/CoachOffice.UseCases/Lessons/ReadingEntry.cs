@@ -15,7 +15,7 @@ public static class ReadingEntry
     public static bool TakesAsRead(Measure measure)
     {
         ArgumentNullException.ThrowIfNull(measure);
-        return measure.Unit == Unit.Degree && measure.View == View.FaceOn && measure.Positive == "away from target";
+        return measure.Unit == Unit.Degree && measure.View == View.FaceOn && measure.Positive.StartsWith("away from", StringComparison.Ordinal);
     }
 
     /// <summary>The values in the measure's own unit, in the order typed.</summary>

@@ -1,3 +1,4 @@
+using CoachOffice.Web.Shell.Clock;
 using CoachOffice.Web.Shell.Security;
 
 namespace CoachOffice.Web.Shell;
@@ -26,6 +27,7 @@ internal static class ShellPipeline
         app.MapStaticAssets().AllowAnonymous();
         app.MapHealthChecks(AnonymousPages.Health).AllowAnonymous().DisableHttpMetrics();
         app.MapCspReports();
+        app.MapClock();
         app.MapRazorPages().WithStaticAssets();
     }
 }

@@ -1,6 +1,10 @@
 using System.Globalization;
 using CoachOffice.Data;
 using CoachOffice.UseCases;
+using CoachOffice.Web.Features.Lessons;
+using CoachOffice.Web.Features.Plans;
+using CoachOffice.Web.Features.Plans.Private;
+using CoachOffice.Web.Shell.Clock;
 using CoachOffice.Web.Shell.Security;
 using Microsoft.AspNetCore.ResponseCompression;
 
@@ -29,6 +33,10 @@ internal static class ShellSetup
         services.AddShellSecurity(builder.Configuration);
         services.AddRateLimits(builder.Configuration);
         services.AddHealthChecks().AddCheck<DatabaseHealth>("database");
+        services.AddLinkDoor(builder.Configuration);
+        services.AddLessonPages();
+        services.AddPlanPages();
+        builder.AddClock();
     }
 
     private static void Listen(WebApplicationBuilder builder)

@@ -18,6 +18,8 @@ internal static class AnonymousPages
         "/Access/SecondStep",
         "/Access/SignedOut",
         "/Problem/Index",
+        "/Plans/Private/Open",
+        "/FollowUps/Stop",
     ];
 
     /// <summary>Addresses that are no pages.</summary>

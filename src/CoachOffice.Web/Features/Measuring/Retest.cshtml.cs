@@ -1,0 +1,56 @@
+using CoachOffice.Domain;
+using CoachOffice.UseCases;
+using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.Measuring;
+using CoachOffice.Web.Features.Lessons;
+using CoachOffice.Web.Shell;
+using CoachOffice.Web.Shell.Security;
+using CoachOffice.Web.Shell.Wording;
+using Microsoft.AspNetCore.Authorization;
+using Microsoft.AspNetCore.Mvc;
+
+namespace CoachOffice.Web.Features.Measuring;
+
+[Authorize(OfficePolicies.Teach)]
+public sealed class RetestModel(RetestPage page, RecordRetest record, ReadPractice practice, PracticeClock clock) : OfficePage, ISheetPage
+{
+    internal RetestView View { get; private set; } = null!;
+
+    internal IReadOnlyList<SheetRow> Rows { get; private set; } = [];
+
+    UnitText ISheetPage.Units => Units;
+
+    internal UnitText Units { get; private set; } = UnitText.Metric;
+
+    [BindProperty]
+    public SheetInput Sheet { get; set; } = new();
+
+    public Task<IActionResult> OnGetAsync(Guid id) => Show(id, typed: null);
+
+    public async Task<IActionResult> OnPostAsync(Guid id)
+    {
+        if (DayEntry.Read(Sheet.HeldOn) is not { } day) return await Refused(id, [DayEntry.Refusal(nameof(SheetInput.HeldOn))]);
+        var judged = await record.With(new RetestForm { RetestId = id, Version = Sheet.Version, HeldOn = day, Entries = Sheet.Entries(), Observations = Sheet.Observations ?? "" }, Actor);
+        return judged.TryGet(out var verdict) ? Done($"/retests/{id}", verdict.Sentence) : await Refused(id, judged.Refusals);
+    }
+
+    bool ISheetPage.Clashes => false;
+
+    Domain.Measuring.Finding? ISheetPage.FindingOf(SheetRow row) => null;
+
+    private async Task<IActionResult> Refused(Guid id, IReadOnlyList<Refusal> refusals)
+    {
+        var shown = await Show(id, Sheet);
+        return View is null ? shown : Refuse(refusals, "");
+    }
+
+    private async Task<IActionResult> Show(Guid id, SheetInput? typed)
+    {
+        if (await page.Of(id) is not { } view) return NotFound();
+        View = view;
+        Rows = [.. view.Fields.Select(f => typed is null ? SheetRow.Kept(f) : SheetRow.Typed(f, typed))];
+        Units = UnitText.Of(await practice.Now());
+        if (typed is null) Sheet = new SheetInput { Version = view.Version, HeldOn = DayEntry.Text(await clock.Today()) };
+        return Page();
+    }
+}

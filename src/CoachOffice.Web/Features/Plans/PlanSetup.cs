@@ -1,0 +1,8 @@
+namespace CoachOffice.Web.Features.Plans;
+
+/// <summary>What the plan's pages stand on.</summary>
+internal static class PlanSetup
+{
+    public static void AddPlanPages(this IServiceCollection services) =>
+        services.AddScoped<PlanVerbs>().AddScoped<DrillVerbs>().AddScoped<StateVerbs>().AddScoped<CareVerbs>().AddScoped<StageOrder>();
+}

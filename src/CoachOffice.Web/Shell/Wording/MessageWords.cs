@@ -1,0 +1,49 @@
+using CoachOffice.Domain;
+using CoachOffice.Domain.FollowUps;
+using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Plans;
+
+namespace CoachOffice.Web.Shell.Wording;
+
+/// <summary>The closed word lists of messages, said to a person.</summary>
+internal static class MessageWords
+{
+    public static string Of(MessageKind kind) => kind switch
+    {
+        MessageKind.PlanDelivery => "The plan",
+        MessageKind.PracticeNudge => "A word of encouragement",
+        MessageKind.RetestPrompt => "Time to look again",
+        _ => "A second look",
+    };
+
+    public static string Of(MessageState state) => state switch
+    {
+        MessageState.Waiting => "waiting",
+        MessageState.Held => "held",
+        MessageState.Sent => "sent",
+        MessageState.Skipped => "skipped",
+        _ => "needs attention",
+    };
+
+    /// <summary>Why a message was written; the coded causes are said in words.</summary>
+    public static string Reason(string reason)
+    {
+        var words = reason.Split(' ', 2);
+        if (words.Length < 2) return reason;
+        if (words[0] == "plan-approved") return $"The plan was approved {words[1]}.";
+        var what = FaultId.Find(words[1]) is { } fault ? $"{MeasureWords.Sentence(fault.Measure.Value).ToLowerInvariant()} is read again" : words[1];
+        if (words[0].StartsWith("stage-end:", StringComparison.Ordinal) && Terms.TryParse<Stage>(words[0]["stage-end:".Length..], out var stage))
+            return $"The stage \"{PlanWords.Of(stage)}\" ends: {what}.";
+        return words[0] == "second-look" ? $"One to two weeks after a verdict: {what}." : MeasureWords.Capital(reason) + ".";
+    }
+
+    /// <summary>A sign beside the word; never alone.</summary>
+    public static string Sign(MessageState state) => state switch
+    {
+        MessageState.Waiting => "○",
+        MessageState.Held => "‖",
+        MessageState.Sent => "✓",
+        MessageState.Skipped => "–",
+        _ => "!",
+    };
+}

@@ -1,0 +1,16 @@
+// The lesson sheet: grades while one types, Enter for the next field, and nothing typed is ever lost. The page works without any of it.
+import { gradeLive } from './grade.js';
+import { keepOnDevice } from './keep.js';
+
+const sheet = document.getElementById('sheet');
+if (sheet) {
+  keepOnDevice(sheet);
+  gradeLive(sheet);
+  const fields = [...sheet.querySelectorAll('input[data-reading]')];
+  sheet.addEventListener('keydown', event => {
+    const at = fields.indexOf(event.target);
+    if (event.key !== 'Enter' || at < 0) return;
+    event.preventDefault();
+    (fields[at + 1] ?? document.getElementById('Observations'))?.focus();
+  });
+}
