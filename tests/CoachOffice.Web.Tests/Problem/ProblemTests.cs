@@ -1,4 +1,7 @@
 using System.Net;
+using CoachOffice.Data;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace CoachOffice.Web.Tests.Problem;
 
@@ -20,4 +23,39 @@ public sealed class ProblemTests(OfficeHost office) : IClassFixture<OfficeHost>
         Assert.Equal((HttpStatusCode)status, answer.StatusCode);
         Assert.Contains(words, await answer.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task A_failure_is_a_sentence_and_a_reference_and_shows_nothing_of_the_inside()
+    {
+        using var broken = new OfficeHost();
+        var owner = await broken.OpensThePractice();
+        await using var scope = broken.Services.CreateAsyncScope();
+        await scope.ServiceProvider.GetRequiredService<OfficeDb>().Database.ExecuteSqlRawAsync("ALTER TABLE Students RENAME TO Gone", Ct);
+
+        await owner.Open("/students");
+
+        Assert.Equal(HttpStatusCode.InternalServerError, owner.Status);
+        Assert.Equal("Something failed on our side", owner.Heading);
+        Assert.NotEqual("", owner.Page.QuerySelector("main code")!.TextContent);
+        Assert.DoesNotContain("Sqlite", owner.Page.DocumentElement.OuterHtml, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("   at ", owner.Page.DocumentElement.OuterHtml, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task More_than_two_megabytes_are_refused_with_a_sentence()
+    {
+        using var real = new OfficeHost();
+        real.UseKestrel(0);
+        real.StartServer();
+        using var client = new HttpClient { BaseAddress = real.ClientOptions.BaseAddress };
+
+        var answer = await client.PostAsync(new Uri("/sign-in", UriKind.Relative), new FormUrlEncodedContent([new("Input.Email", new string('x', 3 * 1024 * 1024))]), Ct);
+
+        Assert.Equal(HttpStatusCode.RequestEntityTooLarge, answer.StatusCode);
+        Assert.Contains("Too much at once", await answer.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Search_engines_are_asked_to_stay_away() =>
+        Assert.Contains("Disallow: /", await office.Stranger().GetStringAsync(new Uri("/robots.txt", UriKind.Relative), Ct), StringComparison.Ordinal);
 }

@@ -14,13 +14,14 @@ public sealed class IndexModel : PageModel
     /// <summary>Only for failures: what to look for in the log.</summary>
     public string? Reference { get; private set; }
 
-    public void OnGet(int? code) => Show(code);
+    public void OnGet() => Show();
 
-    public void OnPost(int? code) => Show(code);
+    public void OnPost() => Show();
 
-    private void Show(int? code)
+    private void Show()
     {
-        var status = code is >= 400 and <= 599 ? code.Value : StatusCodes.Status404NotFound;
+        // From the address alone: binding would read the body again, which may be what could not be read.
+        var status = int.TryParse(RouteData.Values["code"] as string, out var code) && code is >= 400 and <= 599 ? code : StatusCodes.Status404NotFound;
         Problem = Problems.Of(HttpContext, status);
         if (status >= 500) Reference = Activity.Current?.TraceId.ToString() ?? HttpContext.TraceIdentifier;
         Response.StatusCode = status;
