@@ -12,13 +12,14 @@ namespace CoachOffice.UseCases.Measuring;
 /// <summary>Shows a re-test to be recorded, or its verdict.</summary>
 public sealed class RetestPage(OfficeDb db, Baselines baselines)
 {
-    /// <summary>The re-test, or null when there is none.</summary>
+    /// <summary>The re-test, or null when there is none or its student was erased.</summary>
     public async Task<RetestView?> Of(Guid retest, CancellationToken stop = default)
     {
         var look = await db.Retests.AsNoTracking().SingleOrDefaultAsync(r => r.Id == retest, stop);
         if (look is null) return null;
         var plan = await db.Plans.AsNoTracking().Include(p => p.Stages).SingleAsync(p => p.Id == look.PlanId, stop);
         var student = await db.Students.AsNoTracking().SingleAsync(s => s.Id == look.StudentId, stop);
+        if (student.ErasedAt is not null) return null;
         var fault = FaultId.Parse(look.Fault);
         var baseline = await baselines.Of(plan.DraftId, fault, stop);
         return new RetestView

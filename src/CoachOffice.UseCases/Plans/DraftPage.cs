@@ -9,12 +9,13 @@ namespace CoachOffice.UseCases.Plans;
 /// <summary>Shows a draft beside what the coach made of it.</summary>
 public sealed class DraftPage(OfficeDb db, PlanBooks books, ApprovalCheck check)
 {
-    /// <summary>The draft, or null when there is no such plan.</summary>
+    /// <summary>The draft, or null when there is no such plan or its student was erased.</summary>
     public async Task<DraftView?> Of(PlanId plan, CancellationToken stop = default)
     {
         var found = await db.Plans.AsNoTracking().Include(p => p.Stages).SingleOrDefaultAsync(p => p.Id == plan, stop);
         if (found is null) return null;
         var stored = await db.StoredDrafts.AsNoTracking().SingleAsync(d => d.Id == found.DraftId, stop);
+        if (stored.Json.Length == 0) return null;
         var lesson = await db.Lessons.AsNoTracking().SingleAsync(l => l.Id == found.LessonId, stop);
         var student = await db.Students.AsNoTracking().SingleAsync(s => s.Id == found.StudentId, stop);
         var (book, draft) = (await books.Of(found.DraftId, stop), DraftJson.Read(stored.Json));

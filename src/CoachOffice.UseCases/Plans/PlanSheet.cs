@@ -14,12 +14,13 @@ public sealed class PlanSheet(OfficeDb db, PlanBooks books, PracticeClock clock)
 {
     private const int PractisedShown = 20;
 
-    /// <summary>The sheet, or null when there is no such plan or it was never approved.</summary>
+    /// <summary>The sheet, or null when there is no such plan, it was never approved or its student was erased.</summary>
     public async Task<PlanSheetView?> For(PlanId plan, CancellationToken stop = default)
     {
         var found = await db.Plans.AsNoTracking().Include(p => p.Stages).SingleOrDefaultAsync(p => p.Id == plan && p.ApprovedAt != null, stop);
         if (found is null) return null;
         var student = await db.Students.AsNoTracking().SingleAsync(s => s.Id == found.StudentId, stop);
+        if (student.ErasedAt is not null) return null;
         var practice = await db.Practices.AsNoTracking().SingleAsync(stop);
         var draft = DraftJson.Read(await db.StoredDrafts.Where(d => d.Id == found.DraftId).Select(d => d.Json).SingleAsync(stop));
         var today = await clock.Today(stop);

@@ -5,13 +5,14 @@ using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
+using CoachOffice.UseCases.FollowUps;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
 
 namespace CoachOffice.UseCases.Students;
 
 /// <summary>Everything outside the student's own row that a person could be known by, or that is about their body.</summary>
-public sealed class StudentTraces(OfficeDb db, DataFolder folder, INewIds ids)
+public sealed class StudentTraces(OfficeDb db, MailDoors doors, INewIds ids)
 {
     private const string Erased = "student-erased";
 
@@ -78,6 +79,6 @@ public sealed class StudentTraces(OfficeDb db, DataFolder folder, INewIds ids)
         foreach (var message in messages) message.Skip(Erased);
         await db.SaveChangesAsync(stop);
         await db.Messages.Where(m => m.StudentId == id).ExecuteUpdateAsync(m => m.SetProperty(x => x.Reason, ""), stop);
-        return new LettersOnDisk([.. messages.Select(m => Path.Combine(folder.Inside("mail"), $"{m.StableName}.eml"))]);
+        return new LettersOnDisk([.. messages.Select(doors.FileOf)]);
     }
 }

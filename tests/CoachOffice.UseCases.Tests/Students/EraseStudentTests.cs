@@ -4,8 +4,13 @@ using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
 using CoachOffice.SeedDemo.Builders;
 using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.Insight;
+using CoachOffice.UseCases.Lessons;
+using CoachOffice.UseCases.Measuring;
+using CoachOffice.UseCases.Plans;
 using CoachOffice.UseCases.Students;
 using CoachOffice.UseCases.Tests.Fixtures;
+using CoachOffice.UseCases.Tests.Plans;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
@@ -63,6 +68,29 @@ public abstract class EraseStudentTests(OfficeFixture fixture)
         var again = await office.Refuses((EraseStudent erase) => erase.ForGood(student, office.Owner));
         var change = await office.Refuses((ChangeStudent c) => c.To(student, 2, AStudent.Named("Back", "Again"), office.Owner));
         Assert.All(again.Concat(change), r => Assert.Equal("student-not-found", r.Code));
+    }
+
+    [Fact]
+    public async Task After_a_whole_loop_no_word_and_no_letter_is_left_and_every_page_still_answers()
+    {
+        var scene = await Scene.Approved(await fixture.Another(opened: true), Scene.Adult with { GivenName = "Quirina", FamilyName = "Tvaroz", Email = "q.tvaroz@example.org" });
+        await scene.Sweep();
+        await scene.CheckIn(scene.Practised() with { Comment = "Quirina did well" });
+        var retest = (await scene.Looks())[0].Id;
+        var letters = Path.Combine(scene.Office.Folder, "mail");
+        Assert.NotEmpty(Directory.GetFiles(letters));
+
+        await scene.Office.Must((EraseStudent erase) => erase.ForGood(scene.Student, scene.Office.Owner));
+
+        Assert.Empty(Directory.GetFiles(letters));
+        Assert.Empty(await TextSearch.Everywhere(scene.Office, "quirina", "tvaroz"));
+        Assert.Null(await scene.Office.Do((DraftPage page) => page.Of(scene.Plan)));
+        Assert.Null(await scene.Office.Do((PlanSheet sheet) => sheet.For(scene.Plan)));
+        Assert.NotNull(await scene.Office.Do((PlanPage page) => page.Of(scene.Plan)));
+        Assert.NotNull(await scene.Office.Do((LessonPage page) => page.Of(scene.Lesson)));
+        Assert.Null(await scene.Office.Do((RetestPage page) => page.Of(retest)));
+        await scene.Office.Must((StudentPage page) => page.Of(scene.Student));
+        await scene.Office.Do((TodayPage page) => page.For(scene.Office.Owner));
     }
 
     [Fact]
