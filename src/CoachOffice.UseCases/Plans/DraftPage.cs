@@ -33,7 +33,7 @@ public sealed class DraftPage(OfficeDb db, PlanBooks books, ApprovalCheck check)
             Book = book,
             BookIsInForce = await db.BooksInForce.AnyAsync(b => b.Sha256 == stored.RulebookSha256, stop),
             Stages = StageViews.Of(found, book, draft),
-            Edits = await db.PlanEdits.AsNoTracking().Where(e => e.PlanId == plan).OrderBy(e => e.At).ThenBy(e => e.Id).ToListAsync(stop),
+            Edits = PlanEdits.InOrder(await db.PlanEdits.AsNoTracking().Where(e => e.PlanId == plan).ToListAsync(stop)),
             Message = found.Message,
             MadeAt = stored.MadeAt,
             Obstacles = found.Status == PlanStatus.Draft ? await check.Of(found, stop) : Array.Empty<Refusal>(),

@@ -51,6 +51,9 @@ public sealed class PlanEdits(OfficeDb db, PlanDoor door)
         });
     }
 
+    /// <summary>Oldest first; changes of one moment by what they changed.</summary>
+    public static IReadOnlyList<PlanEdit> InOrder(IEnumerable<PlanEdit> edits) => [.. edits.OrderBy(e => e.At).ThenBy(e => e.What, StringComparer.Ordinal).ThenBy(e => e.Id)];
+
     /// <summary>Where a drill stands, for the row that keeps its change.</summary>
     public static string Place(PlanStage stage, string drill)
     {

@@ -35,7 +35,7 @@ public sealed class PlanPage(OfficeDb db, PlanBooks books)
             ApprovedBy = found.ApprovedBy,
             Stages = StageViews.Of(found, book, null),
             Changes = [.. found.Changes.OrderBy(c => c.At).ThenBy(c => c.Id)],
-            Edits = await db.PlanEdits.AsNoTracking().Where(e => e.PlanId == plan).OrderBy(e => e.At).ThenBy(e => e.Id).ToListAsync(stop),
+            Edits = PlanEdits.InOrder(await db.PlanEdits.AsNoTracking().Where(e => e.PlanId == plan).ToListAsync(stop)),
             CheckIns = await db.CheckIns.AsNoTracking().Where(c => c.PlanId == plan).OrderByDescending(c => c.PracticedOn).ThenByDescending(c => c.At).ToListAsync(stop),
             Retests = [.. looks.Select(r => new PlanRetest(r.Id, FaultWords.Measure(book, FaultId.Parse(r.Fault)), r.IsSecondLook, r.DueOn, r.Status, r.Verdict))],
             Messages = await Messages(plan, stop),

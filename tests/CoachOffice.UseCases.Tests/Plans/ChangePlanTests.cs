@@ -24,7 +24,7 @@ public abstract class ChangePlanTests(OfficeFixture fixture)
         Assert.Equal((drill.Reps - 2, "chest stays over the ball"), (after.Stages[0].Drills[0].Reps, after.Stages[0].Drills[0].Cue));
         Assert.Equal(view.Draft.Stages[0].Drills[0].Reps, after.Draft.Stages[0].Drills[0].Reps);
         Assert.Equal(
-            [($"stage:1/drill:{drill.Drill}/reps", $"{drill.Reps}", $"{drill.Reps - 2}"), ($"stage:1/drill:{drill.Drill}/cue", drill.Cue, "chest stays over the ball")],
+            [($"stage:1/drill:{drill.Drill}/cue", drill.Cue, "chest stays over the ball"), ($"stage:1/drill:{drill.Drill}/reps", $"{drill.Reps}", $"{drill.Reps - 2}")],
             after.Edits.Select(e => (e.What, e.Original, e.Changed)));
         Assert.All(after.Edits, e => Assert.Equal((EditReason.NotFeasible, "little time", "Carl Coach"), (e.Reason, e.Comment, e.By)));
     }
