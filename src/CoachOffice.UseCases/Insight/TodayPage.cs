@@ -18,6 +18,7 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock)
 {
     // A list for one day; who has more to do starts at its top.
     private const int Most = 100;
+    private static readonly Duration Lately = Duration.FromDays(60);
 
     /// <summary>The day, most urgent first.</summary>
     public async Task<TodayView> For(Actor actor, CancellationToken stop = default)
@@ -90,13 +91,16 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock)
         return [.. stuck.Select(m => m with { Problem = Problems.InWords(m.Problem) })];
     }
 
-    // Two notes out since the last check-in, and none waiting: the program has done what it may, now a person could ask.
+    // Two notes out since the last check-in: the program has done what it may, now a person could ask. Older silences are on the students' own pages.
     private async Task<IReadOnlyList<TodaySilence>> Silent(CancellationToken stop)
     {
+        var since = clock.Now - Lately;
+        var noted = await db.Messages.Where(m => m.State == MessageState.Sent && m.DueAt >= since && m.Kind == MessageKind.PracticeNudge)
+            .GroupBy(m => m.PlanId).Where(g => g.Count() >= Encouragement.MostUnanswered).Select(g => g.Key).ToListAsync(stop);
         var quiet = await (
             from plan in db.Plans
             join student in db.Students on plan.StudentId equals student.Id
-            where plan.Status == PlanStatus.Active && student.ArchivedAt == null
+            where noted.Contains(plan.Id) && plan.Status == PlanStatus.Active && student.ArchivedAt == null
             let last = db.CheckIns.Where(c => c.PlanId == plan.Id).Max(c => (Instant?)c.At)
             where db.Messages.Count(m => m.PlanId == plan.Id && m.Kind == MessageKind.PracticeNudge && m.State == MessageState.Sent && (last == null || m.SentAt > last)) >= Encouragement.MostUnanswered
             orderby plan.Id

@@ -7,6 +7,6 @@ public sealed record LettersOnDisk(IReadOnlyList<string> Paths)
     /// <summary>Removes them.</summary>
     public void Delete()
     {
-        foreach (var path in Paths) File.Delete(path);
+        foreach (var path in Paths.Where(File.Exists)) File.Delete(path);
     }
 }

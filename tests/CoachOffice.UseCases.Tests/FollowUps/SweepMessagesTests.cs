@@ -129,6 +129,8 @@ public abstract class SweepMessagesTests(OfficeFixture fixture)
         scene.At(3, 30);
         Assert.Equal(0, (await scene.Sweep()).Sent);
         Assert.Single((await scene.Office.Do((TodayPage page) => page.For(scene.Office.Coach))).Retests);
+        await scene.Office.Must((AllowMessages allow) => allow.For(scene.Student, scene.Office.Desk));
+        Assert.False((await scene.Office.Do((StopPage page) => page.Of(token)))!.AlreadyStopped);
         Assert.Equal("stop-link-not-found", (await scene.Office.Refuses((StopMessages stop) => stop.By("nonsense"))).Single().Code);
     }
 
