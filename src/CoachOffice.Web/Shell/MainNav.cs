@@ -1,4 +1,5 @@
 using System.Security.Claims;
+using CoachOffice.Domain.Access;
 using CoachOffice.Web.Shell.Security;
 
 namespace CoachOffice.Web.Shell;
@@ -6,15 +7,18 @@ namespace CoachOffice.Web.Shell;
 /// <summary>The main menu, in the order of a working day; what a role may not open is not offered to it.</summary>
 internal static class MainNav
 {
-    private static readonly (string Name, string Href)[] Everyone =
+    private static readonly (string Name, string Href, Func<Actor, bool> For)[] Entries =
     [
-        ("Today", "/"),
-        ("Students", "/students"),
-        ("Follow-ups", "/follow-ups"),
-        ("Rulebook", "/rulebook"),
+        ("Today", "/", static _ => true),
+        ("Students", "/students", static actor => actor.MayKeepStudents),
+        ("Follow-ups", OfficeLinks.FollowUps, static actor => actor.MayTeach),
+        ("Rulebook", "/rulebook", static _ => true),
+        ("Settings", "/settings", static actor => actor.MayOwn),
     ];
 
-    private static readonly (string Name, string Href)[] Owner = [.. Everyone, ("Settings", "/settings")];
-
-    public static IReadOnlyList<(string Name, string Href)> For(ClaimsPrincipal person) => person.AsActor().MayOwn ? Owner : Everyone;
+    public static IEnumerable<(string Name, string Href)> For(ClaimsPrincipal person)
+    {
+        var actor = person.AsActor();
+        return Entries.Where(e => e.For(actor)).Select(e => (e.Name, e.Href));
+    }
 }

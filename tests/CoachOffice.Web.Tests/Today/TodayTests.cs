@@ -45,6 +45,23 @@ public sealed class TodayTests : IAsyncLifetime
         Assert.Equal($"/lessons/{lesson.Value}", link.GetAttribute("href"));
     }
 
+    [Fact]
+    public async Task Every_link_of_the_day_opens_for_the_desk_too()
+    {
+        await _owner.Open("/students/new");
+        await _owner.Send("main form", ("Input.GivenName", "Ada"));
+        await Record(StudentId.From(Guid.Parse(_owner.Path.Split('/')[^1])));
+        var desk = await _owner.LetsIn(_office, "desk");
+        var links = desk.Page.QuerySelectorAll("main a, .main-nav a").Select(a => a.GetAttribute("href")!).ToList();
+        Assert.Contains(links, l => l.StartsWith("/students/", StringComparison.Ordinal));
+
+        foreach (var link in links)
+        {
+            await desk.Open(link);
+            Assert.True(desk.Answer.IsSuccessStatusCode, $"{link}: {desk.Status}");
+        }
+    }
+
     private async Task<LessonId> Record(StudentId student)
     {
         await using var scope = _office.Services.CreateAsyncScope();

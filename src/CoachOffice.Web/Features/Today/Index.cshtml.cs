@@ -20,6 +20,9 @@ public sealed class IndexModel(TodayPage today, PracticeClock clock) : OfficePag
         Zone = await clock.Zone();
     }
 
+    /// <summary>The record for who teaches; the desk opens the student.</summary>
+    public string Open(TodayLesson lesson) => Actor.MayTeach ? OfficeLinks.To(lesson.Id) : OfficeLinks.To(lesson.StudentId);
+
     /// <summary>Due today, or since when.</summary>
     public string Due(LocalDate day) => day < View.Today ? $"overdue since {DayWords.Of(day)}" : "due today";
 }
