@@ -1,9 +1,10 @@
-using CoachOffice.Data;
+using CoachOffice.UseCases.FollowUps;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Time.Testing;
+using MimeKit;
 
 namespace CoachOffice.Browser.Tests;
 
@@ -20,9 +21,6 @@ public sealed class RunningOffice : WebApplicationFactory<Program>
     /// <summary>The office's clock; starts on a Monday morning.</summary>
     public FakeTimeProvider Clock { get; } = new(new DateTimeOffset(2026, 5, 4, 9, 0, 0, TimeSpan.Zero));
 
-    /// <summary>Where mail that was sent lies as files.</summary>
-    public string MailFolder => Path.Combine(_folder.FullName, "mail");
-
     /// <summary>Address of the running program, without a trailing slash.</summary>
     public string Url
     {
@@ -33,19 +31,45 @@ public sealed class RunningOffice : WebApplicationFactory<Program>
         }
     }
 
-    protected override void ConfigureWebHost(IWebHostBuilder builder)
+    /// <summary>What the minutely job does.</summary>
+    public async Task Sweep()
     {
-        ArgumentNullException.ThrowIfNull(builder);
-        builder.ConfigureServices(services =>
-        {
-            services.RemoveAll<TimeProvider>();
-            services.AddSingleton<TimeProvider>(Clock);
-        });
+        await using var scope = Services.CreateAsyncScope();
+        await scope.ServiceProvider.GetRequiredService<SweepMessages>().Once(CancellationToken.None);
+    }
+
+    /// <summary>Time passes, and the clock's job runs as it does every minute.</summary>
+    public async Task Pass(TimeSpan time)
+    {
+        Clock.Advance(time);
+        await Sweep();
+    }
+
+    /// <summary>Every letter in the mail folder, oldest first.</summary>
+    public async Task<IReadOnlyList<MimeMessage>> Letters()
+    {
+        var folder = Path.Combine(_folder.FullName, "mail");
+        if (!Directory.Exists(folder)) return [];
+        var letters = new List<MimeMessage>();
+        foreach (var path in Directory.EnumerateFiles(folder, "*.eml")) letters.Add(await MimeMessage.LoadAsync(path));
+        return [.. letters.OrderBy(l => l.Date)];
     }
 
     public override async ValueTask DisposeAsync()
     {
         await base.DisposeAsync();
-        _folder.Delete(true);
+        if (Directory.Exists(_folder.FullName)) _folder.Delete(true);
+    }
+
+    protected override void ConfigureWebHost(IWebHostBuilder builder)
+    {
+        ArgumentNullException.ThrowIfNull(builder);
+        builder.UseEnvironment("Production");
+        builder.UseSetting("COACHOFFICE_DATA", _folder.FullName);
+        builder.ConfigureServices(services =>
+        {
+            services.RemoveAll<TimeProvider>();
+            services.AddSingleton<TimeProvider>(Clock);
+        });
     }
 }
