@@ -34,12 +34,12 @@ public sealed class Person(Window window, string url)
             t => {
               const all = [...document.querySelectorAll('button, a.button, a, summary')];
               const it = all.find(b => b.textContent.trim() === t && b.offsetParent !== null) ?? all.find(b => b.textContent.trim().startsWith(t) && b.offsetParent !== null);
-              if (it) it.click();
+              if (it) setTimeout(() => it.click(), 0);
               return it !== undefined;
             }
             """,
             text);
-        Assert.True(found, $"{Page.Url} has nothing to press that says '{text}'.\n{await Text()}");
+        if (!found) Assert.Fail($"{Page.Url} has nothing to press that says '{text}'.\n{await Text()}");
         await before;
     }
 

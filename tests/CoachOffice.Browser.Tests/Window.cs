@@ -55,10 +55,11 @@ public sealed class Window : IAsyncDisposable
         Assert.Empty(await AxeViolations());
     }
 
+    // Touch and mobile stay as they are: changing them would load the page again and lose what was typed.
     public Task Resize(string size)
     {
         var (_, width, height) = Sizes.Single(s => s.Name == size);
-        return Page.SetViewportAsync(new ViewPortOptions { Width = width, Height = height, HasTouch = size != "desk", IsMobile = size == "phone" });
+        return Page.SetViewportAsync(new ViewPortOptions { Width = width, Height = height });
     }
 
     public Task Print(string path) => Page.PdfAsync(path, new PdfOptions { Format = PaperFormat.A4, PrintBackground = true });

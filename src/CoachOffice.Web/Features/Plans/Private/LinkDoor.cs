@@ -36,6 +36,8 @@ internal static class LinkDoor
             options.Cookie.SameSite = SameSiteMode.Lax;
             options.Cookie.Path = "/";
             options.Cookie.IsEssential = true;
+            // Max-age beside the date: a phone whose clock is wrong keeps the cookie as long as the others.
+            options.Cookie.MaxAge = Fortnight;
             options.ExpireTimeSpan = Fortnight;
             options.SlidingExpiration = false;
             options.Events.OnValidatePrincipal = EndWithTheLink;
