@@ -60,6 +60,7 @@ internal static class ShellSetup
     /// <summary>The log says what a person must know; a request or query a line would also write down addresses.</summary>
     private static void KeepLogShort(ILoggingBuilder logging) => logging
         .AddFilter("Microsoft", LogLevel.Warning)
+        .AddFilter("Hangfire", LogLevel.Warning)
         .AddFilter("Microsoft.Hosting.Lifetime", LogLevel.Information)
         // The keys lie in our own database, in a folder only the owner may read; there is no operating system's vault to name.
         .AddFilter("Microsoft.AspNetCore.DataProtection.KeyManagement.XmlKeyManager", LogLevel.Error);

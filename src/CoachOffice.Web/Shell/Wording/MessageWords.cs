@@ -34,7 +34,7 @@ internal static class MessageWords
         var what = FaultId.Find(words[1]) is { } fault ? $"{MeasureWords.Sentence(fault.Measure.Value).ToLowerInvariant()} is read again" : words[1];
         if (words[0].StartsWith("stage-end:", StringComparison.Ordinal) && Terms.TryParse<Stage>(words[0]["stage-end:".Length..], out var stage))
             return $"The stage \"{PlanWords.Of(stage)}\" ends: {what}.";
-        return words[0] == "second-look" ? $"One to two weeks after a verdict: {what}." : MeasureWords.Capital(reason) + ".";
+        return words[0].StartsWith("after-verdict:", StringComparison.Ordinal) ? $"One to two weeks after a verdict: {what}." : MeasureWords.Capital(reason) + ".";
     }
 
     /// <summary>A sign beside the word; never alone.</summary>

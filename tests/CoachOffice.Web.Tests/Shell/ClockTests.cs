@@ -1,0 +1,48 @@
+using System.Net;
+using CoachOffice.Web.Shell.Clock;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace CoachOffice.Web.Tests.Shell;
+
+public sealed class ClockTests : IDisposable
+{
+    private readonly OfficeHost _office = new();
+
+    public void Dispose() => _office.Dispose();
+
+    [Fact]
+    public async Task A_tick_sends_what_is_due_and_a_second_tick_sends_it_not_again()
+    {
+        var coach = await _office.OpensThePractice();
+        await coach.Approves();
+        await coach.Open("/follow-ups");
+        await coach.Send(".message form[action*='send']");
+        var clock = new OfficeClock(_office.Services.GetRequiredService<IServiceScopeFactory>());
+
+        await clock.Sweep(TestContext.Current.CancellationToken);
+        await clock.Sweep(TestContext.Current.CancellationToken);
+
+        Assert.Single(Directory.EnumerateFiles(Path.Combine(_office.DataFolder, "mail"), "plan-delivery.*.eml"));
+        await coach.Open("/follow-ups?show=sent");
+        Assert.Contains("sent", coach.Page.QuerySelector(".message .state")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains(".eml", coach.Page.QuerySelector(".message code")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_clocks_own_pages_are_the_owners_and_carry_their_own_policy()
+    {
+        _office.Settings["Office:Clock:Enabled"] = "true";
+        var owner = await _office.OpensThePractice();
+        var coach = await owner.LetsIn(_office, "coach");
+
+        await owner.Open(ClockSetup.Dashboard);
+        Assert.Equal(HttpStatusCode.OK, owner.Status);
+        Assert.Contains("script-src 'self' 'unsafe-inline'", string.Join(' ', owner.Answer.Headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
+
+        await coach.Open(ClockSetup.Dashboard);
+        Assert.Equal(HttpStatusCode.Forbidden, coach.Status);
+        var stranger = new Visitor(_office);
+        await stranger.Open(ClockSetup.Dashboard);
+        Assert.Equal("/sign-in", stranger.Path);
+    }
+}
