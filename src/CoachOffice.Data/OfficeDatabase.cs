@@ -40,6 +40,12 @@ public sealed record OfficeDatabase(DatabaseProvider Provider, string Connection
         else PostgreSqlSetUp.Configure(options, ConnectionString);
     }
 
+    /// <summary>Closes the connections an SQLite file's pool still holds, so that the file can be removed.</summary>
+    public void LetGo()
+    {
+        if (Provider == DatabaseProvider.Sqlite) SqliteSetUp.LetGo(ConnectionString);
+    }
+
     /// <summary>Options for a context of its own, e.g. in a tool or test.</summary>
     public DbContextOptions<OfficeDb> Options()
     {

@@ -1,3 +1,4 @@
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.Data.Sqlite;
@@ -7,4 +8,10 @@ internal static class SqliteSetUp
     public static void Configure(DbContextOptionsBuilder options, string connectionString) =>
         options.UseSqlite(connectionString, sqlite => sqlite.MigrationsAssembly("CoachOffice.Migrations.Sqlite"))
             .AddInterceptors(SqliteConnectionSettings.Instance);
+
+    public static void LetGo(string connectionString)
+    {
+        using var connection = new SqliteConnection(connectionString);
+        SqliteConnection.ClearPool(connection);
+    }
 }

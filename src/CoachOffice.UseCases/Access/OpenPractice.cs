@@ -31,5 +31,6 @@ public sealed class OpenPractice(OfficeDb db, Accounts accounts, AuditTrail trai
     private static NewAccountForm OwnerOf(FirstRunForm form) =>
         new() { DisplayName = form.OwnerName, Email = form.OwnerEmail, Password = form.Password, Policy = Policy.Owner };
 
-    private static Refusal WasOpened() => new("practice-open", "This practice was opened already. Sign in instead, or ask its owner for an account.");
+    /// <summary>What a second first run is told.</summary>
+    public static Refusal WasOpened() => new("practice-open", "This practice was opened already. Sign in instead, or ask its owner for an account.");
 }

@@ -5,7 +5,10 @@ using CoachOffice.Domain.FollowUps;
 namespace CoachOffice.UseCases.FollowUps;
 
 /// <summary>Picks the door mail leaves through. From the demo practice nothing ever leaves by SMTP.</summary>
-public sealed class MailDoors(MailSettings settings, DataFolder data)
+/// <param name="settings">How mail leaves.</param>
+/// <param name="data">Where it lies when it leaves as files.</param>
+/// <param name="only">When registered, everything leaves through this door.</param>
+public sealed class MailDoors(MailSettings settings, DataFolder data, IMailDoor? only = null)
 {
     private string Folder => string.IsNullOrWhiteSpace(settings.Folder) ? data.Inside("mail") : settings.Folder;
 
@@ -13,6 +16,7 @@ public sealed class MailDoors(MailSettings settings, DataFolder data)
     public IMailDoor For(Practice practice)
     {
         ArgumentNullException.ThrowIfNull(practice);
+        if (only is not null) return only;
         return LeavesBySmtp(practice) ? new SmtpDoor(settings) : new FolderDoor(Folder);
     }
 
@@ -27,6 +31,6 @@ public sealed class MailDoors(MailSettings settings, DataFolder data)
     public bool LeavesBySmtp(Practice practice)
     {
         ArgumentNullException.ThrowIfNull(practice);
-        return !string.IsNullOrWhiteSpace(settings.Host) && !practice.IsDemo;
+        return only is null && !string.IsNullOrWhiteSpace(settings.Host) && !practice.IsDemo;
     }
 }

@@ -38,7 +38,7 @@ public abstract class OfficeFixture(ITemplate template) : IAsyncLifetime
         return node;
     }
 
-    public async ValueTask InitializeAsync()
+    public virtual async ValueTask InitializeAsync()
     {
         if (template.Missing is null) _office = await Another(opened: true);
     }

@@ -1,5 +1,6 @@
 using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
+using CoachOffice.SeedDemo;
 using CoachOffice.UseCases.Access;
 
 namespace CoachOffice.Web.Features.Access;
@@ -34,9 +35,17 @@ public sealed partial class DemoOpening(IServiceScopeFactory scopes, IHostApplic
     {
         await using var scope = scopes.CreateAsyncScope();
         (Percent, Doing) = (0, "Opening the practice");
-        var opened = await scope.ServiceProvider.GetRequiredService<OpenPractice>().For(form, life.ApplicationStopping);
-        if (opened.Succeeded) accepted.TrySetResult();
-        return opened;
+        return await DemoPractice.Open(scope.ServiceProvider, form, new Teller(this, accepted), life.ApplicationStopping);
+    }
+
+    /// <summary>The first word of progress also says that the form was right.</summary>
+    private sealed class Teller(DemoOpening opening, TaskCompletionSource accepted) : IProgress<SeedProgress>
+    {
+        public void Report(SeedProgress value)
+        {
+            (opening.Percent, opening.Doing) = (value.Percent, value.Doing);
+            accepted.TrySetResult();
+        }
     }
 
     [LoggerMessage(Level = LogLevel.Error, Message = "The demo practice could not be opened.")]
