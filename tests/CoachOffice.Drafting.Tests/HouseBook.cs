@@ -23,7 +23,12 @@ internal static class HouseBook
 
     public static StudentFacts Student { get; } = new()
     {
-        Hand = Hand.Right, Level = Level.Improver, BirthYear = 1988, MinutesPerWeek = 90, DaysPerWeek = 3, Room = Room.Range,
+        Hand = Hand.Right,
+        Level = Level.Improver,
+        BirthYear = 1988,
+        MinutesPerWeek = 90,
+        DaysPerWeek = 3,
+        Room = Room.Range,
         Kit = [Kit.Ball, Kit.Tee, Kit.AlignmentStick, Kit.Mirror, Kit.Towel],
     };
 

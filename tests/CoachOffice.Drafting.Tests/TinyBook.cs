@@ -15,8 +15,21 @@ internal sealed class TinyBook
     {
         _measures.Add(new Measure
         {
-            Id = MeasureId.From(id), Name = id, Unit = Unit.Degree, View = View.FaceOn, Moment = moment, Positive = "more", HowTo = "Read it.", Plausible = new Limits(-100, 100),
-            SetupError = 0.01, SwingError = 0, Step = 4, Instruments = [Instrument.Video], StyleOnly = style, Outcome = outcome, Row = _measures.Count,
+            Id = MeasureId.From(id),
+            Name = id,
+            Unit = Unit.Degree,
+            View = View.FaceOn,
+            Moment = moment,
+            Positive = "more",
+            HowTo = "Read it.",
+            Plausible = new Limits(-100, 100),
+            SetupError = 0.01,
+            SwingError = 0,
+            Step = 4,
+            Instruments = [Instrument.Video],
+            StyleOnly = style,
+            Outcome = outcome,
+            Row = _measures.Count,
         });
         return this;
     }
@@ -25,11 +38,18 @@ internal sealed class TinyBook
     {
         _patterns.Add(new Pattern
         {
-            Id = PatternId.From(id), Name = id, Precedence = precedence, Root = [FaultId.Parse(root)], Explains = [.. explains.Select(FaultId.Parse)],
+            Id = PatternId.From(id),
+            Name = id,
+            Precedence = precedence,
+            Root = [FaultId.Parse(root)],
+            Explains = [.. explains.Select(FaultId.Parse)],
             When = [.. new[] { root }.Concat(explains).Select(FaultId.Parse).Select(f => new OutCondition(f.Measure, f.Side))],
             Unless = [.. (unless ?? []).Select(u => new FiredCondition(PatternId.From(u)))],
-            Over = [.. (over ?? []).Select(PatternId.From)], Forbids = [.. (forbids ?? []).Select(FaultId.Parse)],
-            Because = $"Because of {id}.", Rationale = "Invented.", Source = SourceMark.CommonPractice,
+            Over = [.. (over ?? []).Select(PatternId.From)],
+            Forbids = [.. (forbids ?? []).Select(FaultId.Parse)],
+            Because = $"Because of {id}.",
+            Rationale = "Invented.",
+            Source = SourceMark.CommonPractice,
         });
         return this;
     }
@@ -63,7 +83,15 @@ internal sealed class TinyBook
 
     private static Drill DrillFor(FaultId fault, Stage stage) => new()
     {
-        Id = DrillId.From($"{fault}-{Domain.Terms.Of(stage)}"), Name = "Drill", Trains = [fault], Stages = [stage], Rooms = [Domain.Students.Room.Range], Club = DrillClub.Full,
-        Steps = ["Do it."], Cue = "see it", DoneWhen = new DoneWhen(8, 10, "swings"), Source = SourceMark.CommonPractice,
+        Id = DrillId.From($"{fault}-{Domain.Terms.Of(stage)}"),
+        Name = "Drill",
+        Trains = [fault],
+        Stages = [stage],
+        Rooms = [Domain.Students.Room.Range],
+        Club = DrillClub.Full,
+        Steps = ["Do it."],
+        Cue = "see it",
+        DoneWhen = new DoneWhen(8, 10, "swings"),
+        Source = SourceMark.CommonPractice,
     };
 }

@@ -62,8 +62,8 @@ internal sealed class NextReadings(LessonAtHand at, IReadOnlyList<PatternMatch> 
     private void Passed()
     {
         foreach (var match in matches.Where(m => graph.Standing.Any(s => s.Pattern.Id == m.Pattern.Id)))
-        foreach (var measure in match.Passed)
-            Add(measure, $"Was not read; it could rule out \"{match.Pattern.Name}\".");
+            foreach (var measure in match.Passed)
+                Add(measure, $"Was not read; it could rule out \"{match.Pattern.Name}\".");
     }
 
     private void Earlier(Candidate candidate)

@@ -28,27 +28,49 @@ internal static class Lessons
 
     public static readonly Measure Head = Tilt with
     {
-        Id = MeasureId.From("downswing-head-shift"), Unit = Unit.Centimetre, Moment = Moment.LeadArmParallel, SetupError = .8, SwingError = 1.8, Step = 3,
-        ScalesWithStature = true, NeedsFastVideo = false, Row = 1,
+        Id = MeasureId.From("downswing-head-shift"),
+        Unit = Unit.Centimetre,
+        Moment = Moment.LeadArmParallel,
+        SetupError = .8,
+        SwingError = 1.8,
+        Step = 3,
+        ScalesWithStature = true,
+        NeedsFastVideo = false,
+        Row = 1,
     };
 
     public static readonly Measure HeadBack = Head with { Id = MeasureId.From("backswing-head-shift"), Moment = Moment.Top, Row = 2 };
 
     public static readonly Measure Drift = Head with
     {
-        Id = MeasureId.From("head-drift"), Derived = new Derivation(DerivationKind.Sum, [HeadBack.Id, Head.Id]), Row = 3,
+        Id = MeasureId.From("head-drift"),
+        Derived = new Derivation(DerivationKind.Sum, [HeadBack.Id, Head.Id]),
+        Row = 3,
     };
 
     public static readonly Measure Speed = Tilt with
     {
-        Id = MeasureId.From("club-speed"), Unit = Unit.MetrePerSecond, SetupError = .2, SwingError = .8, Step = 1.2, Instruments = [Instrument.Radar], NeedsFastVideo = false, Row = 4,
+        Id = MeasureId.From("club-speed"),
+        Unit = Unit.MetrePerSecond,
+        SetupError = .2,
+        SwingError = .8,
+        Step = 1.2,
+        Instruments = [Instrument.Radar],
+        NeedsFastVideo = false,
+        Row = 4,
     };
 
     public static readonly Measure Turn = Tilt with { Id = MeasureId.From("top-shoulder-turn"), SetupError = 4, SwingError = 5, Step = 8, NeedsFastVideo = false, Row = 5 };
 
     public static readonly Measure Tempo = Tilt with
     {
-        Id = MeasureId.From("tempo-ratio"), Unit = Unit.Ratio, SetupError = .1, SwingError = .35, Step = .4, NeedsFastVideo = false, Row = 6,
+        Id = MeasureId.From("tempo-ratio"),
+        Unit = Unit.Ratio,
+        SetupError = .1,
+        SwingError = .35,
+        Step = .4,
+        NeedsFastVideo = false,
+        Row = 6,
         Derived = new Derivation(DerivationKind.Ratio, [MeasureId.From("backswing-time"), MeasureId.From("downswing-time")]),
     };
 
@@ -69,14 +91,26 @@ internal static class Lessons
         Cautions = [],
         Dosage = new Dosage
         {
-            Stages = [], MostDrills = 3, OneDrillBelowMinutes = 30, TwoDrillsBelowMinutes = 60, FewestReps = 15, ShortestSessionMinutes = 6, SessionsAWeek = 3,
-            MostFullSpeedBalls = 60, LookAgainAfterDays = 28,
+            Stages = [],
+            MostDrills = 3,
+            OneDrillBelowMinutes = 30,
+            TwoDrillsBelowMinutes = 60,
+            FewestReps = 15,
+            ShortestSessionMinutes = 6,
+            SessionsAWeek = 3,
+            MostFullSpeedBalls = 60,
+            LookAgainAfterDays = 28,
         },
     };
 
     public static readonly StudentFacts Adult = new()
     {
-        Hand = Hand.Right, Level = Level.Improver, BirthYear = 1988, MinutesPerWeek = 90, DaysPerWeek = 3, Room = Room.Range,
+        Hand = Hand.Right,
+        Level = Level.Improver,
+        BirthYear = 1988,
+        MinutesPerWeek = 90,
+        DaysPerWeek = 3,
+        Room = Room.Range,
     };
 
     public static MeasuredValue Value(Measure measure, double value, int readings = 1) =>

@@ -54,8 +54,16 @@ public sealed class TakingTests
         var measure = Lessons.Tilt with { Id = MeasureId.From(id) };
         return new Finding
         {
-            Measure = measure, Value = new Quantity(value, measure.Unit), Readings = 1, StandardError = 1, Range = null, Side = Side.None, Grade = Grade.NoRange,
-            OutsideBy = 0, Step = null, ChanceOutside = 0,
+            Measure = measure,
+            Value = new Quantity(value, measure.Unit),
+            Readings = 1,
+            StandardError = 1,
+            Range = null,
+            Side = Side.None,
+            Grade = Grade.NoRange,
+            OutsideBy = 0,
+            Step = null,
+            ChanceOutside = 0,
         };
     }
 }

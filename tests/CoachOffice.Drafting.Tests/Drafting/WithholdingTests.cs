@@ -11,9 +11,17 @@ public sealed class WithholdingTests
 {
     private static readonly Drill Plain = new()
     {
-        Id = DrillId.From("plain"), Name = "Plain", Trains = [FaultId.Parse("downswing-head-shift.high")], Stages = [Stage.Half], Rooms = [Room.Range, Room.Garden, Room.Home],
-        Club = DrillClub.Full, Loads = [new RegionLoad(Region.LowerBack, false), new RegionLoad(Region.LeadWrist, true)], Steps = ["Do it."], Cue = "see it",
-        DoneWhen = new DoneWhen(8, 10, "swings"), Source = SourceMark.CommonPractice,
+        Id = DrillId.From("plain"),
+        Name = "Plain",
+        Trains = [FaultId.Parse("downswing-head-shift.high")],
+        Stages = [Stage.Half],
+        Rooms = [Room.Range, Room.Garden, Room.Home],
+        Club = DrillClub.Full,
+        Loads = [new RegionLoad(Region.LowerBack, false), new RegionLoad(Region.LeadWrist, true)],
+        Steps = ["Do it."],
+        Cue = "see it",
+        DoneWhen = new DoneWhen(8, 10, "swings"),
+        Source = SourceMark.CommonPractice,
     };
 
     [Fact]

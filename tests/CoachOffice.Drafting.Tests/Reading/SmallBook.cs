@@ -8,7 +8,12 @@ public static class SmallBook
 {
     public static IReadOnlyDictionary<string, string> Files { get; } = new SortedDictionary<string, string>(StringComparer.Ordinal)
     {
-        ["cases.yaml"] = SmallBookText.Cases, ["drills.yaml"] = SmallBookText.Drills, ["measures.yaml"] = SmallBookText.Measures, ["order.yaml"] = SmallBookText.Order, ["patterns.yaml"] = SmallBookText.Patterns, ["ranges.yaml"] = SmallBookText.Ranges,
+        ["cases.yaml"] = SmallBookText.Cases,
+        ["drills.yaml"] = SmallBookText.Drills,
+        ["measures.yaml"] = SmallBookText.Measures,
+        ["order.yaml"] = SmallBookText.Order,
+        ["patterns.yaml"] = SmallBookText.Patterns,
+        ["ranges.yaml"] = SmallBookText.Ranges,
     };
 
     public static Rulebook Book { get; } = RulebookReader.Read(RulebookText.Of(Files)).Value;

@@ -62,6 +62,13 @@ public sealed class WorkOnStageTests
 
     private static KeptVerdict Verdict(Movement movement) => new()
     {
-        Movement = movement, Standing = Standing.NotYet, Before = 12, BeforeReadings = 3, After = 12, AfterReadings = 5, SmallestRealChange = 3, Sentence = "",
+        Movement = movement,
+        Standing = Standing.NotYet,
+        Before = 12,
+        BeforeReadings = 3,
+        After = 12,
+        AfterReadings = 5,
+        SmallestRealChange = 3,
+        Sentence = "",
     };
 }

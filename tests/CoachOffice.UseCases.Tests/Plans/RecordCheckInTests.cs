@@ -66,7 +66,12 @@ public abstract class RecordCheckInTests(OfficeFixture fixture)
 
         var result = await scene.CheckIn(new CheckInForm
         {
-            Id = new SeededIds(5).Next(), Minutes = -3, PracticedOn = new LocalDate(2031, 1, 1), RepetitionsPercent = 900, Signs = [EmergencySign.ChestPain], Comment = new string('x', 5000),
+            Id = new SeededIds(5).Next(),
+            Minutes = -3,
+            PracticedOn = new LocalDate(2031, 1, 1),
+            RepetitionsPercent = 900,
+            Signs = [EmergencySign.ChestPain],
+            Comment = new string('x', 5000),
         });
 
         Assert.Equal((true, true, "112"), (result.PlanPaused, result.Emergency, result.EmergencyNumber));

@@ -15,7 +15,12 @@ internal sealed class StudentEntry(Rulebook book, LocalDate asOf)
 
     private static readonly StudentFacts Nobody = new()
     {
-        Hand = Hand.Right, Level = Level.Beginner, BirthYear = 1900, MinutesPerWeek = 1, DaysPerWeek = 1, Room = Room.Home,
+        Hand = Hand.Right,
+        Level = Level.Beginner,
+        BirthYear = 1900,
+        MinutesPerWeek = 1,
+        DaysPerWeek = 1,
+        Room = Room.Home,
     };
 
     public StudentFacts Read(Entry lesson)
