@@ -45,7 +45,7 @@ public static class LessonGrading
     private static ReadingError ErrorOf(Rulebook book, Measure measure, MeasuredValue taken, List<MeasuredValue> parts) =>
         measure.Derived!.Kind == DerivationKind.Sum
             ? ReadingError.OfSum(parts.Select(p => ReadingError.Of(book.Find(p.Measure)!, p)))
-            : ReadingError.Of(measure, taken);
+            : parts[1].Value.Unit.Dimension == Unit.Second.Dimension ? ReadingError.Of(measure, taken, parts[1].Value) : ReadingError.Of(measure, taken);
 
     private static double InOwnUnit(Rulebook book, MeasuredValue part) => part.Value.In(book.Find(part.Measure)!.Unit).Value;
 }

@@ -14,6 +14,9 @@ public static class NamedMeasures
     public static IReadOnlyList<MeasureId> Strike { get; } =
         [MeasureId.From("contact-offset-toe"), MeasureId.From("contact-offset-high"), MeasureId.From("low-point")];
 
+    /// <summary>Style while nothing comes of it.</summary>
+    public static MeasureId LeadHandGrip { get; } = MeasureId.From("lead-hand-grip");
+
     public static MeasureId TopSpineTilt { get; } = MeasureId.From("top-spine-tilt");
 
     public static MeasureId AddressSpineTilt { get; } = MeasureId.From("address-spine-tilt");

@@ -15,14 +15,21 @@ public sealed record ReadingError(Unit Unit, double Setup, double Swing)
     /// <summary>A usual downswing lasts .27 s (Grober and Cholewicki 2006); used for the frame-rate term of a tempo whose times are not known.</summary>
     private const double UsualDownswingSeconds = 0.27;
 
-    /// <summary>The error of a measure as it was taken: doubled by eye, and for times and tempo with the frame's own width added in quadrature.</summary>
-    public static ReadingError Of(Measure measure, MeasuredValue taken)
+    /// <summary>
+    /// The error of a measure as it was taken: doubled by eye. With a known frame rate a time's set-up part is the frame's own width instead of the usual one,
+    /// and a tempo gains the width of its frames in quadrature.
+    /// </summary>
+    public static ReadingError Of(Measure measure, MeasuredValue taken) => Of(measure, taken, new Quantity(UsualDownswingSeconds, Unit.Second));
+
+    /// <summary>The same for a tempo made of two times, the second of which is given.</summary>
+    public static ReadingError Of(Measure measure, MeasuredValue taken, Quantity downswing)
     {
         ArgumentNullException.ThrowIfNull(measure);
         ArgumentNullException.ThrowIfNull(taken);
         var factor = taken.Instrument == Instrument.Eye ? Eye : 1;
-        var frame = FrameError(measure, taken);
-        return new ReadingError(measure.Unit, Math.Sqrt(Square(measure.SetupError * factor) + Square(frame)), measure.SwingError * factor);
+        var frame = FrameError(measure, taken, downswing);
+        var setup = frame > 0 && measure.Unit == Unit.Second ? frame * factor : Math.Sqrt(Square(measure.SetupError * factor) + Square(frame));
+        return new ReadingError(measure.Unit, setup, measure.SwingError * factor);
     }
 
     /// <summary>The standard error of the mean of this many different swings: the root of setup squared plus swing squared over n.</summary>
@@ -39,18 +46,18 @@ public sealed record ReadingError(Unit Unit, double Setup, double Swing)
         return new ReadingError(all[0].Unit, Math.Sqrt(all.Sum(p => Square(p.Setup))), Math.Sqrt(all.Sum(p => Square(p.Swing))));
     }
 
-    private static double FrameError(Measure measure, MeasuredValue taken)
+    private static double FrameError(Measure measure, MeasuredValue taken, Quantity downswing)
     {
         if (taken.FrameRate is not { } framesPerSecond || framesPerSecond <= 0 || !measure.Instruments.Contains(Instrument.Video)) return 0;
         if (measure.Unit == Unit.Second) return Picked(Math.Sqrt(2) / framesPerSecond);
-        return measure.Derived is { Kind: DerivationKind.Ratio } ? TempoFrameError(taken.Value.Value, framesPerSecond) : 0;
+        return measure.Derived is { Kind: DerivationKind.Ratio } ? TempoFrameError(taken.Value.Value, framesPerSecond, downswing) : 0;
     }
 
     /// <summary>A tempo rests on three frames (start, top, impact), each known to its own width: R/f * sqrt((1/B^2 + (1/B + 1/D)^2 + 1/D^2)/12), doubled for picking the frame.</summary>
-    private static double TempoFrameError(double tempo, double framesPerSecond)
+    private static double TempoFrameError(double tempo, double framesPerSecond, Quantity downswing)
     {
         if (tempo <= 0) return 0;
-        var perDown = 1 / UsualDownswingSeconds;
+        var perDown = 1 / downswing.In(Unit.Second).Value;
         var perBack = perDown / tempo;
         return tempo * Picked(Math.Sqrt(Square(perBack) + Square(perBack + perDown) + Square(perDown)) / framesPerSecond);
     }

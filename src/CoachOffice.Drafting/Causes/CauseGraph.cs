@@ -41,6 +41,10 @@ internal sealed class CauseGraph
     /// <summary>The first standing pattern with this root, or null.</summary>
     public StandingPattern? PatternOf(FaultId root) => Standing.FirstOrDefault(s => s.Root == root);
 
+    /// <summary>A grip that no pattern speaks of is no fault: it neither holds other work up nor keeps a swing from being left alone.</summary>
+    public bool IsGripAlone(Finding finding) =>
+        finding.Measure.Id == NamedMeasures.LeadHandGrip && finding.Fault is { } fault && PatternOf(fault) is null && CauseOf(fault) is null;
+
     /// <summary>What a standing pattern explains in this lesson, ordinal.</summary>
     public IReadOnlyList<FaultId> ExplainedBy(StandingPattern pattern) => [.. _edges.Where(e => e.By.Id == pattern.Pattern.Id).Select(e => e.To).Order()];
 

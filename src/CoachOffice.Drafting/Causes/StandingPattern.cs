@@ -9,6 +9,6 @@ namespace CoachOffice.Drafting.Causes;
 /// <param name="Explained">Its consequences that are out, without the root, ordinal.</param>
 internal sealed record StandingPattern(Pattern Pattern, FaultId Root, IReadOnlyList<FaultId> Explained)
 {
-    /// <summary>Two patterns rival each other when they claim the same root or the same consequences; different links of one chain do not.</summary>
-    public bool Rivals(StandingPattern other) => Root == other.Root || (Explained.Count > 0 && Explained.SequenceEqual(other.Explained));
+    /// <summary>Two patterns rival each other when they claim the same root or a consequence in common; different links of one chain do not.</summary>
+    public bool Rivals(StandingPattern other) => Root == other.Root || Explained.Intersect(other.Explained).Any();
 }

@@ -12,6 +12,7 @@ internal sealed class FocusPick
 {
     private readonly LessonAtHand _at;
     private readonly TrainAfterLaws _laws;
+    private readonly CauseGraph _graph;
     private readonly IReadOnlyList<Candidate> _ordered;
     private readonly Ladders _ladders;
     private readonly Week _week;
@@ -22,6 +23,7 @@ internal sealed class FocusPick
     {
         _at = at;
         _laws = laws;
+        _graph = graph;
         _ordered = ordered;
         _ladders = new Ladders(at, new Withholding(at, [.. graph.Standing.SelectMany(s => s.Pattern.Forbids).Distinct()]));
         _week = Week.Of(at.Facts, at.Book.Dosage);
@@ -99,7 +101,7 @@ internal sealed class FocusPick
 
     /// <summary>Findings still out that a law puts before this fault, nearest law first.</summary>
     private IEnumerable<Finding> Unmet(Candidate candidate) =>
-        _laws.AllBefore(candidate.Finding.Measure.Id).Select(_at.Lesson.Find).OfType<Finding>().Where(f => f.IsOut && f.Fault != candidate.Fault);
+        _laws.AllBefore(candidate.Finding.Measure.Id).Select(_at.Lesson.Find).OfType<Finding>().Where(f => f.IsOut && f.Fault != candidate.Fault && !_graph.IsGripAlone(f));
 
     private Candidate Chosen(string rule, Candidate candidate)
     {

@@ -1,5 +1,6 @@
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Students;
+using CoachOffice.Drafting.Causes;
 
 namespace CoachOffice.Drafting.Ordering;
 
@@ -9,12 +10,12 @@ namespace CoachOffice.Drafting.Ordering;
 /// </summary>
 internal static class LeaveItLaw
 {
-    public static bool Holds(LessonAtHand at) =>
+    public static bool Holds(LessonAtHand at, CauseGraph graph) =>
         InRange(at, NamedMeasures.ClubPath)
         && InRange(at, NamedMeasures.FaceToPath)
         && NamedMeasures.Strike.Any(m => InRange(at, m))
         && SpeedSuffices(at)
-        && at.Lesson.AllOut.All(f => f.Grade != Grade.Marked && !KeyOfWork.IsReverseTilt(f));
+        && at.Lesson.AllOut.All(f => (f.Grade != Grade.Marked || graph.IsGripAlone(f)) && !KeyOfWork.IsReverseTilt(f));
 
     /// <summary>What would have to be read before the law can hold: without a picture of flight and strike nobody can say "leave it".</summary>
     public static IReadOnlyList<MeasureId> Unread(LessonAtHand at)

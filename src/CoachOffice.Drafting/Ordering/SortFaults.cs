@@ -44,9 +44,13 @@ internal static class SortFaults
         return finding.Weight < ModerateWeight ? new DraftParked(fault, ParkedReason.TooSmall, null) : null;
     }
 
-    /// <summary>A derived value without a pattern is nothing beyond the part of it that is out.</summary>
+    /// <summary>A derived value without a pattern is nothing beyond the part of it that is out, the way that moves it so.</summary>
     private static Finding? PartThatIsOut(Finding finding, LessonAtHand at) =>
-        finding.Measure.Derived!.Parts.Select(at.Lesson.Find).OfType<Finding>().Where(p => p.IsOut).OrderByDescending(p => p.Weight).ThenBy(p => p.Measure.Row).FirstOrDefault();
+        finding.Measure.Derived!.Parts.Select(at.Lesson.Find).OfType<Finding>().Where(p => p.IsOut && Moves(finding.Measure.Derived, p) == finding.Side).OrderByDescending(p => p.Weight).ThenBy(p => p.Measure.Row).FirstOrDefault();
+
+    /// <summary>The side to which a part that is out pushes the whole: its own, but the other one below a fraction's line.</summary>
+    private static Side Moves(Derivation whole, Finding part) =>
+        whole.Kind == DerivationKind.Ratio && part.Measure.Id == whole.Parts[1] ? part.Side == Side.Low ? Side.High : Side.Low : part.Side;
 
     private static IEnumerable<DraftParked> NoFaultSides(LessonAtHand at) =>
         at.Lesson.NoFault.Select(fault => new DraftParked(fault, ParkedReason.NoHarmShown, null));

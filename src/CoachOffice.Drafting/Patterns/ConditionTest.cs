@@ -64,7 +64,7 @@ internal sealed class ConditionTest(LessonContext lesson, Pattern pattern, Func<
         var agree = read.All(f => f.IsOut) && read.Select(f => f.Side).Distinct().Count() <= 1;
         if (!agree) return new Tested(condition, Truth.No, [], []);
         var missing = condition.Measures.Where(m => lesson.Find(m) is null).ToList();
-        return missing.Count > 0 ? new Tested(condition, Truth.Unmeasured, [], missing) : new Tested(condition, Truth.Yes, read, []);
+        return missing.Count > 0 ? new Tested(condition, Truth.Unmeasured, read, missing) : new Tested(condition, Truth.Yes, read, []);
     }
 
     private Tested Any(AnyOfCondition condition)

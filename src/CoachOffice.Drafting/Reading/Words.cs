@@ -28,13 +28,14 @@ internal static class Words
     }
 
     /// <summary>The nearest valid word by edit distance, or null when nothing is near.</summary>
-    public static string? Nearest(string written, IEnumerable<string> valid)
-    {
-        if (written.Length is 0 or > LongestQuote) return null;
-        var best = valid.Select(word => (Word: word, Distance: Levenshtein.GetDistance(written, word)))
-            .OrderBy(pair => pair.Distance).ThenBy(pair => pair.Word, StringComparer.Ordinal).FirstOrDefault();
-        return best.Word is not null && best.Distance <= Math.Max(2, written.Length / 2) ? best.Word : null;
-    }
+    public static string? Nearest(string written, IEnumerable<string> valid) =>
+        written.Length is 0 or > LongestQuote || Closest(written, valid) is not { } best || Distance(written, best) > Math.Max(2, written.Length / 2) ? null : best;
+
+    /// <summary>The nearest valid word by edit distance, however far it is; null when there is none at all.</summary>
+    public static string? Closest(string written, IEnumerable<string> valid) =>
+        valid.OrderBy(word => Distance(written, word)).ThenBy(word => word, StringComparer.Ordinal).FirstOrDefault();
+
+    private static int Distance(string written, string word) => Levenshtein.GetDistance(Clip(written), word);
 
     /// <summary>True when every surrogate has its partner, so that the text can be written as UTF-8.</summary>
     public static bool IsWhole(string text)

@@ -23,7 +23,7 @@ internal sealed class DraftLines(LessonAtHand at, CauseGraph graph, Picked picke
         Stages = Stages(),
         Withheld = Withheld(),
         MeasureNext = next,
-        Strengths = [.. at.Graded.Where(f => Grading.IsStrength(f) && !f.IsDerived).Select(f => f.Measure.Id.Value)],
+        Strengths = [.. at.Graded.Where(Grading.IsStrength).Select(f => f.Measure.Id.Value)],
         Cautions = new PlanCautions(at, picked.Focuses).All(),
         Trace = at.Trace.Steps,
     };

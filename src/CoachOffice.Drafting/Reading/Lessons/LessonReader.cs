@@ -66,7 +66,7 @@ public static class LessonReader
         entry.Close();
         if (entry.Sound && book.Find(tried.Drill) is null)
         {
-            var nearest = Words.Nearest(tried.Drill.Value, book.Drills.Select(d => d.Id.Value));
+            var nearest = Words.Closest(tried.Drill.Value, book.Drills.Select(d => d.Id.Value));
             faults.Warn(entry.Find("drill")!, $"the rulebook has no drill {Words.Quote(tried.Drill.Value)}; taken as tried all the same{(nearest is null ? "" : $"; nearest: {nearest}")}");
         }
 
