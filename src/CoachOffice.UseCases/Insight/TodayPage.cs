@@ -20,6 +20,9 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock)
     private const int Most = 100;
     private static readonly Duration Lately = Duration.FromDays(60);
 
+    // Who practises every day moves the re-test on every day: some days past the stage's end a person could ask for a day of rest.
+    private const int DaysPastTheEnd = 3;
+
     /// <summary>The day, most urgent first.</summary>
     public async Task<TodayView> For(Actor actor, CancellationToken stop = default)
     {
@@ -70,14 +73,17 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock)
     private async Task<IReadOnlyList<TodayRetest>> Retests(LocalDate today, CancellationToken stop)
     {
         var book = await books.InForce(stop);
+        var longPast = today.PlusDays(-DaysPastTheEnd);
         var due = await (
             from look in db.Retests
             join student in db.Students on look.StudentId equals student.Id
             join plan in db.Plans on look.PlanId equals plan.Id
-            where look.Status == RetestStatus.Ready && look.DueOn <= today && student.ArchivedAt == null && (plan.Status == PlanStatus.Active || plan.Status == PlanStatus.Completed)
+            join stage in db.PlanStages on look.StageId equals stage.Id
+            where look.Status == RetestStatus.Ready && student.ArchivedAt == null && (plan.Status == PlanStatus.Active || plan.Status == PlanStatus.Completed)
+            where look.DueOn <= today || (stage.Status == StageStatus.Current && !look.IsSecondLook && stage.DueOn <= longPast)
             orderby look.DueOn, look.Id
-            select new { look.Id, look.StudentId, Name = (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, look.IsSecondLook }).Take(Most).ToListAsync(stop);
-        return [.. due.Select(d => new TodayRetest(d.Id, d.StudentId, d.Name, FaultWords.Measure(book, FaultId.Parse(d.Fault)), d.DueOn, d.IsSecondLook))];
+            select new { look.Id, look.StudentId, Name = (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, Ended = stage.DueOn, look.IsSecondLook }).Take(Most).ToListAsync(stop);
+        return [.. due.Select(d => new TodayRetest(d.Id, d.StudentId, d.Name, FaultWords.Measure(book, FaultId.Parse(d.Fault)), d.DueOn <= today ? d.DueOn : d.Ended!.Value, d.IsSecondLook) { RestFirst = d.DueOn > today })];
     }
 
     private async Task<IReadOnlyList<TodayMessage>> Messages(CancellationToken stop)

@@ -61,7 +61,11 @@ public sealed record TodayDraft(PlanId Id, StudentId StudentId, string StudentNa
 /// <param name="FaultName">Which number, in words.</param>
 /// <param name="DueOn">Since when.</param>
 /// <param name="IsSecondLook">One to two weeks after a verdict.</param>
-public sealed record TodayRetest(Guid Id, StudentId StudentId, string StudentName, string FaultName, LocalDate DueOn, bool IsSecondLook);
+public sealed record TodayRetest(Guid Id, StudentId StudentId, string StudentName, string FaultName, LocalDate DueOn, bool IsSecondLook)
+{
+    /// <summary>The student practises so often that no day of rest has come since the stage's end: one wants asking for.</summary>
+    public bool RestFirst { get; init; }
+}
 
 /// <summary>A message that did not go.</summary>
 public sealed record TodayMessage(Guid Id, StudentId StudentId, string StudentName, MessageKind Kind, string Problem);
