@@ -1,4 +1,7 @@
 using CoachOffice.Benchmarks.Drafting;
+using CoachOffice.Benchmarks.Pages;
+using CoachOffice.Benchmarks.Search;
+using CoachOffice.Benchmarks.Start;
 
 namespace CoachOffice.Benchmarks;
 
@@ -8,6 +11,9 @@ internal static class Choice
     private static readonly IReadOnlyList<(string Name, Func<TextWriter, Task> Run)> All =
     [
         ("drafter", DrafterBenchmark.Run),
+        ("start", StartBenchmark.Run),
+        ("pages", PagesBenchmark.Run),
+        ("search", SearchBenchmark.Run),
     ];
 
     public static async Task<int> Run(string[] args, TextWriter output)

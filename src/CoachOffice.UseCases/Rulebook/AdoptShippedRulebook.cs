@@ -17,12 +17,20 @@ public sealed class AdoptShippedRulebook(OfficeDb db, ShippedRules shipped, IClo
     {
         var text = RulebookText.FromDirectory(shipped.Directory);
         if (!text.TryGet(out var files)) return Refused(text.Faults);
+        var inForce = await db.BooksInForce.SingleOrDefaultAsync(stop);
+        if (inForce is not null && await IsKept(files, stop)) return new AdoptedBook(inForce.Sha256, false);
         var read = RulebookReader.Load(files);
         if (!read.TryGet(out var loaded)) return Refused(read.Faults);
-        var inForce = await db.BooksInForce.SingleOrDefaultAsync(stop);
         if (inForce is not null && await db.KeptRulebooks.AnyAsync(b => b.Sha256 == loaded.Sha256, stop)) return new AdoptedBook(inForce.Sha256, false);
         await Adopt(loaded, inForce, stop);
         return new AdoptedBook(loaded.Sha256, true);
+    }
+
+    /// <summary>The very same files, which need not be read and checked again at every start.</summary>
+    private Task<bool> IsKept(RulebookText files, CancellationToken stop)
+    {
+        var bundle = files.Bundle();
+        return db.KeptRulebooks.AnyAsync(b => b.Text == bundle, stop);
     }
 
     private async Task Adopt(LoadedRulebook loaded, BookInForce? inForce, CancellationToken stop)

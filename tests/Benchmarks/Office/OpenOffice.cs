@@ -1,0 +1,37 @@
+using CoachOffice.Data;
+using CoachOffice.Domain;
+using CoachOffice.UseCases;
+using Microsoft.Extensions.Configuration;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace CoachOffice.Benchmarks.Office;
+
+/// <summary>The office's operations on a data folder, in this process and without pages.</summary>
+internal sealed class OpenOffice : IAsyncDisposable
+{
+    private readonly ServiceProvider _services;
+
+    public OpenOffice(string folder)
+    {
+        var configuration = new ConfigurationBuilder().Build();
+        _services = new ServiceCollection().AddSingleton<IConfiguration>(configuration).AddSingleton(DataFolder.At(folder)).AddCoachOffice(configuration).BuildServiceProvider();
+    }
+
+    /// <summary>Runs one operation as one request would.</summary>
+    public async Task<T> Do<TOperation, T>(Func<TOperation, Task<T>> act)
+        where TOperation : notnull
+    {
+        await using var scope = _services.CreateAsyncScope();
+        return await act(scope.ServiceProvider.GetRequiredService<TOperation>());
+    }
+
+    /// <summary>Runs one operation that must succeed.</summary>
+    public async Task<T> Must<TOperation, T>(Func<TOperation, Task<Outcome<T>>> act)
+        where TOperation : notnull
+    {
+        var outcome = await Do(act);
+        return outcome.TryGet(out var value) ? value : throw new InvalidOperationException(string.Join("; ", outcome.Refusals.Select(r => r.Sentence)));
+    }
+
+    public ValueTask DisposeAsync() => _services.DisposeAsync();
+}
