@@ -48,16 +48,16 @@ public static class Drafter
     /// <summary>Undecided faults are looked at only when no candidate is left; until then they wait like the others.</summary>
     private static Picked Choose(LessonAtHand at, TrainAfterLaws laws, CauseGraph graph, Sorted sorted)
     {
-        var picked = new FocusPick(at, laws, graph, InOrder(at, laws, sorted.Candidates)).Pick();
+        var picked = new FocusPick(at, laws, graph, InOrder(at, laws, graph, sorted.Candidates)).Pick();
         if (sorted.Undecided.Count == 0) return picked;
-        var undecided = new FocusPick(at, laws, graph, InOrder(at, laws, sorted.Undecided));
+        var undecided = new FocusPick(at, laws, graph, InOrder(at, laws, graph, sorted.Undecided));
         var last = picked.Focuses.Count == 0 ? undecided.Pick() : undecided.Wait();
         return new Picked([.. picked.Focuses, .. last.Focuses], [.. picked.Parked, .. last.Parked], [.. picked.Withheld, .. last.Withheld]);
     }
 
-    private static List<Candidate> InOrder(LessonAtHand at, TrainAfterLaws laws, IReadOnlyList<Candidate> candidates)
+    private static List<Candidate> InOrder(LessonAtHand at, TrainAfterLaws laws, CauseGraph graph, IReadOnlyList<Candidate> candidates)
     {
-        var keys = new KeyOfWork(at, laws, candidates);
+        var keys = new KeyOfWork(at, laws, graph, candidates);
         var ordered = candidates.Select(c => (Candidate: c, Key: keys.Of(c))).OrderBy(c => c.Key).ThenBy(c => c.Candidate.Fault).ToList();
         at.Trace.Add("order:key", [.. ordered.Select(c => $"{c.Candidate.Fault} {c.Key}")]);
         return [.. ordered.Select(c => c.Candidate)];

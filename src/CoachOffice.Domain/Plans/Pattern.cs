@@ -35,8 +35,11 @@ public sealed record Pattern
     /// <summary>Further consequences, explained where present.</summary>
     public IReadOnlyList<FaultId> ExplainsIfPresent { get; init; } = [];
 
-    /// <summary>Patterns it suppresses when they claim the same root or the same explained set.</summary>
+    /// <summary>Patterns it suppresses when they claim the same root or a consequence in common.</summary>
     public IReadOnlyList<PatternId> Over { get; init; } = [];
+
+    /// <summary>Patterns whose roots are trained only after its own, while both stand.</summary>
+    public IReadOnlyList<PatternId> Before { get; init; } = [];
 
     /// <summary>Faults whose drills may not be in the plan when it fires.</summary>
     public IReadOnlyList<FaultId> Forbids { get; init; } = [];

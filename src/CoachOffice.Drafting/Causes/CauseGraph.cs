@@ -41,6 +41,10 @@ internal sealed class CauseGraph
     /// <summary>The first standing pattern with this root, or null.</summary>
     public StandingPattern? PatternOf(FaultId root) => Standing.FirstOrDefault(s => s.Root == root);
 
+    /// <summary>A standing pattern with the first root is to be trained before one with the second.</summary>
+    public bool ComesBefore(FaultId first, FaultId second) =>
+        Standing.Any(s => s.Root == first && Standing.Any(later => later.Root == second && s.Pattern.Before.Contains(later.Pattern.Id)));
+
     /// <summary>A grip that no pattern speaks of is no fault: it neither holds other work up nor keeps a swing from being left alone.</summary>
     public bool IsGripAlone(Finding finding) =>
         finding.Measure.Id == NamedMeasures.LeadHandGrip && finding.Fault is { } fault && PatternOf(fault) is null && CauseOf(fault) is null;

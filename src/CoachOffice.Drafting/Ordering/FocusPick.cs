@@ -99,9 +99,10 @@ internal sealed class FocusPick
 
     private static bool Forbids(Candidate one, Candidate other) => one.Pattern?.Forbids.Contains(other.Fault) == true;
 
-    /// <summary>Findings still out that a law puts before this fault, nearest law first.</summary>
+    /// <summary>Findings still out that a law or a pattern puts before this fault, nearest law first.</summary>
     private IEnumerable<Finding> Unmet(Candidate candidate) =>
-        _laws.AllBefore(candidate.Finding.Measure.Id).Select(_at.Lesson.Find).OfType<Finding>().Where(f => f.IsOut && f.Fault != candidate.Fault && !_graph.IsGripAlone(f));
+        _laws.AllBefore(candidate.Finding.Measure.Id).Select(_at.Lesson.Find).OfType<Finding>().Where(f => f.IsOut && f.Fault != candidate.Fault && !_graph.IsGripAlone(f))
+            .Union(_at.Lesson.AllOut.Where(f => _graph.ComesBefore(f.Fault!.Value, candidate.Fault)));
 
     private Candidate Chosen(string rule, Candidate candidate)
     {

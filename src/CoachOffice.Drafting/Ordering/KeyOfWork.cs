@@ -4,7 +4,7 @@ using CoachOffice.Drafting.Causes;
 namespace CoachOffice.Drafting.Ordering;
 
 /// <summary>Step C of the ordering: the key of each candidate.</summary>
-internal sealed class KeyOfWork(LessonAtHand at, TrainAfterLaws laws, IReadOnlyList<Candidate> candidates)
+internal sealed class KeyOfWork(LessonAtHand at, TrainAfterLaws laws, CauseGraph graph, IReadOnlyList<Candidate> candidates)
 {
     /// <summary>A spine that leans this far toward the target at the top is looked at first for comfort's sake (common practice, no source).</summary>
     private const double ReverseTiltDegrees = -2;
@@ -25,7 +25,7 @@ internal sealed class KeyOfWork(LessonAtHand at, TrainAfterLaws laws, IReadOnlyL
         [
             IsReverseTilt(finding) && finding.Weight >= 2 ? 0 : 1,
             moment == Moment.Address && candidate.Pattern is not null ? 0 : 1,
-            candidates.Count(c => c.Fault != candidate.Fault && laws.Waits(finding.Measure.Id, c.Finding.Measure.Id)),
+            candidates.Count(c => c.Fault != candidate.Fault && (laws.Waits(finding.Measure.Id, c.Finding.Measure.Id) || graph.ComesBefore(c.Fault, candidate.Fault))),
             -Worth(candidate),
             (int)moment,
             -finding.Weight,

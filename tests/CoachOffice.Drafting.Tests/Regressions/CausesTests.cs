@@ -56,6 +56,14 @@ public sealed class CausesTests
         Assert.Contains(draft.Parked, p => p.Fault == FaultId.Parse("attack-angle.low") && p.By == FaultId.Parse("backswing-pelvis-shift.low"));
     }
 
+    [Fact]
+    public void A_hurried_start_down_is_calmed_before_a_steep_shaft_is_flattened()
+    {
+        var draft = Draft(("tempo-ratio", 4.9), ("lag-angle", 125), ("shaft-over-plane", 16), ("impact-shaft-lean", -12));
+        Assert.Equal(["tempo-ratio.high", "shaft-over-plane.high"], draft.Focus.Select(f => f.Fault.ToString()));
+        Assert.Equal(["tempo-ratio.high"], draft.Focus[1].After.Select(f => f.ToString()));
+    }
+
     private static Draft Draft(params (string Measure, double Value)[] readings) =>
         Drafter.Draft(HouseBook.Compiled, HouseBook.Lesson(Club.Driver, [.. readings.Select(r => HouseBook.Value(r.Measure, r.Value, 8))]));
 }

@@ -38,6 +38,7 @@ internal sealed class PatternEntries(Shelf shelf)
             Explains = _faults.List(entry, entry.Items("explains")),
             ExplainsIfPresent = _faults.List(entry, entry.ItemsIf("explains-if-present")),
             Over = entry.Distinct(entry.ItemsIf("over"), shelf.Ids.Pattern),
+            Before = entry.Distinct(entry.ItemsIf("before"), shelf.Ids.Pattern),
             Forbids = _faults.List(entry, entry.ItemsIf("forbids")),
             Because = entry.Text("because"),
             Rationale = entry.Text("rationale"),

@@ -18,6 +18,7 @@ internal sealed class PatternSense(FaultList faults)
         foreach (var forbidden in pattern.Forbids.Intersect(pattern.Root))
             faults.Add(entry.Find("forbids")!, $"{forbidden} is the root; its drills cannot be forbidden");
         if (pattern.Over.Contains(pattern.Id)) faults.Add(entry.Find("over")!, "a pattern does not stand over itself");
+        if (pattern.Before.Contains(pattern.Id)) faults.Add(entry.Find("before")!, "a pattern does not come before itself");
         CheckNeeds(entry, pattern);
     }
 
