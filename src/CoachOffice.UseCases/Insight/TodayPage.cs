@@ -73,14 +73,14 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock)
     private async Task<IReadOnlyList<TodayRetest>> Retests(LocalDate today, CancellationToken stop)
     {
         var book = await books.InForce(stop);
-        var longPast = today.PlusDays(-DaysPastTheEnd);
+        var (longPast, yesterday) = (today.PlusDays(-DaysPastTheEnd), today.PlusDays(-1));
         var due = await (
             from look in db.Retests
             join student in db.Students on look.StudentId equals student.Id
             join plan in db.Plans on look.PlanId equals plan.Id
             join stage in db.PlanStages on look.StageId equals stage.Id
             where look.Status == RetestStatus.Ready && student.ArchivedAt == null && (plan.Status == PlanStatus.Active || plan.Status == PlanStatus.Completed)
-            where look.DueOn <= today || (stage.Status == StageStatus.Current && !look.IsSecondLook && stage.DueOn <= longPast)
+            where look.DueOn <= today || (stage.Status == StageStatus.Current && !look.IsSecondLook && stage.DueOn <= longPast && db.CheckIns.Any(c => c.PlanId == look.PlanId && c.PracticedOn >= yesterday))
             orderby look.DueOn, look.Id
             select new { look.Id, look.StudentId, Name = (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, Ended = stage.DueOn, look.IsSecondLook }).Take(Most).ToListAsync(stop);
         return [.. due.Select(d => new TodayRetest(d.Id, d.StudentId, d.Name, FaultWords.Measure(book, FaultId.Parse(d.Fault)), d.DueOn <= today ? d.DueOn : d.Ended!.Value, d.IsSecondLook) { RestFirst = d.DueOn > today })];

@@ -1,6 +1,7 @@
 using CoachOffice.UseCases.Insight;
 using CoachOffice.UseCases.Tests.Fixtures;
 using CoachOffice.UseCases.Tests.Plans;
+using Microsoft.EntityFrameworkCore;
 using NodaTime;
 
 namespace CoachOffice.UseCases.Tests.Regressions;
@@ -23,6 +24,19 @@ public abstract class DailyPracticeTests(OfficeFixture fixture)
 
         var row = Assert.Single(today.Retests);
         Assert.Equal((true, end), (row.RestFirst, row.DueOn));
+    }
+
+    [Fact]
+    public async Task A_student_who_has_stopped_practising_is_left_to_the_day_the_retest_moved_to()
+    {
+        var scene = await Scene.Approved(await fixture.Another(opened: true));
+        var end = (await scene.Looks()).Single().DueOn;
+        scene.At(end.Month, end.Day, 18);
+        await scene.CheckIn(scene.Practised());
+        await scene.Office.Change(db => db.Retests.ExecuteUpdateAsync(r => r.SetProperty(x => x.DueOn, end.PlusDays(9))));
+        scene.At(end.Month, end.Day + 5, 18);
+
+        Assert.Empty((await scene.Office.Do((TodayPage page) => page.For(scene.Office.Coach))).Retests);
     }
 }
 
