@@ -43,7 +43,7 @@ public sealed class TheDemoPracticeTests(Chromium chromium) : IClassFixture<Chro
     /// <summary>The first of everything Today names, each opened as a person would.</summary>
     private static async Task LooksAtOneOfEach(Person owner)
     {
-        foreach (var (name, link) in new[] { ("plan", "a[href^='/plans/']"), ("retest", "a[href^='/retests/']"), ("lesson", "a[href^='/lessons/']"), ("student", "a[href^='/students/']") })
+        foreach (var (name, link) in new[] { ("draft", "section[aria-labelledby='drafts'] a"), ("plan", "a[href^='/plans/']"), ("retest", "a[href^='/retests/']"), ("lesson", "a[href^='/lessons/']"), ("student", "a[href^='/students/']") })
         {
             await owner.GoTo("/");
             var address = await owner.Page.EvaluateFunctionAsync<string?>("s => document.querySelector('main ' + s)?.getAttribute('href') ?? null", link);
