@@ -49,6 +49,16 @@ public sealed class Visitor(OfficeHost office)
     /// <summary>The same as our script does it, which asks for a part of the page.</summary>
     public Task Part(string form, params (string Name, string? Value)[] filled) => Send(form, filled, part: true);
 
+    /// <summary>The same in the form scripts use, in parts.</summary>
+    public Task SendParts(string address, string form, params (string Name, string Value)[] filled)
+    {
+        var sent = Page.QuerySelector<IHtmlFormElement>(form) ?? throw new InvalidOperationException($"No form '{form}' on {Path}.");
+        var parts = new MultipartFormDataContent();
+        foreach (var (name, value) in Fields(sent).Where(f => filled.All(x => x.Name != f.Key))) parts.Add(new StringContent(value), $"\"{name}\"");
+        foreach (var (name, value) in filled) parts.Add(new StringContent(value), $"\"{name}\"");
+        return Follow(new HttpRequestMessage(HttpMethod.Post, address) { Content = parts });
+    }
+
     private Task Send(string form, (string Name, string? Value)[] filled, bool part) =>
         Send(Page.QuerySelector<IHtmlFormElement>(form) ?? throw new InvalidOperationException($"No form '{form}' on {Path}."), filled, part);
 

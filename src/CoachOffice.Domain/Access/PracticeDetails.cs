@@ -1,3 +1,4 @@
+using CoachOffice.Domain.Students;
 using NodaTime;
 
 namespace CoachOffice.Domain.Access;
@@ -22,14 +23,27 @@ public sealed record PracticeDetails
     public string PublicAddress { get; init; } = "http://localhost:5180";
 
     /// <summary>Everything that is wrong, each with the field and what would be right.</summary>
-    public IReadOnlyList<Refusal> Check()
+    public IReadOnlyList<Refusal> Check() => [.. Words(), .. Addresses()];
+
+    private IEnumerable<Refusal> Words()
     {
-        var refusals = new List<Refusal>();
-        if (string.IsNullOrWhiteSpace(Name) || Name.Length > 120) refusals.Add(new("practice-name", "Give the practice a name of up to 120 characters.", nameof(Name)));
-        if (DateTimeZoneProviders.Tzdb.GetZoneOrNull(Zone) is null) refusals.Add(new("practice-zone", $"'{Zone}' is no time zone; pick one such as Europe/London.", nameof(Zone)));
-        if (Currency.Length != 3 || !Currency.All(char.IsAsciiLetterUpper)) refusals.Add(new("practice-currency", "Write the currency as three capital letters, such as EUR.", nameof(Currency)));
-        if (!Uri.TryCreate(PublicAddress, UriKind.Absolute, out var address) || address.Scheme is not ("http" or "https"))
-            refusals.Add(new("practice-address", "Write the address of these pages as http:// or https://.", nameof(PublicAddress)));
-        return refusals;
+        if (!OneLine.Shows(Name) || Name.Length > 120) yield return new("practice-name", "Give the practice a name of up to 120 characters.", nameof(Name));
+        else if (!OneLine.Fits(Name)) yield return new("practice-name-line", OneLine.Wanted, nameof(Name));
+        if (DateTimeZoneProviders.Tzdb.GetZoneOrNull(Zone) is null) yield return new("practice-zone", $"'{Zone}' is no time zone; pick one such as Europe/London.", nameof(Zone));
+        if (Currency.Length != 3 || !Currency.All(char.IsAsciiLetterUpper)) yield return new("practice-currency", "Write the currency as three capital letters, such as EUR.", nameof(Currency));
+        // Students are told to call it, so it must be something a phone can dial.
+        if (EmergencyNumber.Length is < 2 or > 20 || !EmergencyNumber.All(c => char.IsAsciiDigit(c) || c is ' ' or '+' or '-' or '/'))
+            yield return new("practice-emergency", "Write the emergency number in digits, such as 112.", nameof(EmergencyNumber));
     }
+
+    private IEnumerable<Refusal> Addresses()
+    {
+        if (MailFrom.Length > 0 && !MailAddress.LooksRight(MailFrom)) yield return new("practice-mail-from", $"'{MailFrom}' is no mail address; write it like office@example.org.", nameof(MailFrom));
+        if (!IsPlain(PublicAddress)) yield return new("practice-address", "Write the address of these pages as http:// or https:// and the name of the machine, such as https://lessons.example.org.", nameof(PublicAddress));
+    }
+
+    // Links are made by writing a path behind it, so nothing may stand there already.
+    private static bool IsPlain(string address) =>
+        Uri.TryCreate(address, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https"
+        && uri is { UserInfo: "", PathAndQuery: "/", Fragment: "" } && !address.Contains('?', StringComparison.Ordinal) && !address.Contains('#', StringComparison.Ordinal);
 }

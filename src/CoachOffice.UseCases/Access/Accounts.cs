@@ -32,8 +32,9 @@ public sealed class Accounts(UserManager<Account> users, INewIds ids, IClock clo
 
     private static IEnumerable<Refusal> Check(NewAccountForm form)
     {
-        if (string.IsNullOrWhiteSpace(form.DisplayName) || form.DisplayName.Length > 120)
+        if (!OneLine.Shows(form.DisplayName) || form.DisplayName.Length > 120)
             yield return new("account-name", "Give a name of up to 120 characters; it stands on plans and in histories.", nameof(form.DisplayName));
+        if (!OneLine.Fits(form.DisplayName)) yield return new("account-name-line", OneLine.Wanted, nameof(form.DisplayName));
         if (!MailAddress.LooksRight(form.Email.Trim()))
             yield return new("account-mail", $"'{form.Email}' is no mail address; write it like name@example.org.", nameof(form.Email));
     }

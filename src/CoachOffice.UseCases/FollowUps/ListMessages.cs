@@ -11,16 +11,18 @@ namespace CoachOffice.UseCases.FollowUps;
 public sealed class ListMessages(OfficeDb db)
 {
     private const int PageSize = 50;
+    private const int LastPage = 1_000_000;
 
     /// <summary>A page of them; pages count from 1.</summary>
     public async Task<Outcome<MessageList>> Now(MessageFilter filter, int page, Actor actor, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(actor);
         if (!actor.MayKeepStudents) return NotAllowed.To("see messages");
-        var from = (Math.Max(page, 1) - 1) * PageSize;
+        var number = Math.Clamp(page, 1, LastPage);
+        var from = (number - 1) * PageSize;
         var rows = await Rows(Ordered(Chosen(filter), filter).Skip(from).Take(PageSize + 1)).ToListAsync(stop);
         var waiting = await db.Messages.CountAsync(m => m.State == MessageState.NeedsAttention, stop);
-        return new MessageList([.. rows.Take(PageSize).Select(r => r with { Problem = r.Problem is { } code ? Problems.InWords(code) : null })], Math.Max(page, 1), rows.Count > PageSize, waiting);
+        return new MessageList([.. rows.Take(PageSize).Select(r => r with { Problem = r.Problem is { } code ? Problems.InWords(code) : null })], number, rows.Count > PageSize, waiting);
     }
 
     private IQueryable<Message> Chosen(MessageFilter filter) => filter switch

@@ -91,7 +91,9 @@ public static class ReadingEntry
     {
         var fromGround = !asRead && TakesAsRead(measure) && measure.Plausible.Contains(AsRead.TiltFromTargetSide(new Quantity(number.Value, unit)).Value);
         var hint = fromGround ? " Did you read it from the ground? Then tick \"as read\"." : "";
-        return $"{measure.Name}: {new Quantity(number.Value, unit)} is outside what can be, {Band(measure)}.{hint}";
+        var typed = new Quantity(number.Value, unit);
+        var said = asRead ? $"{typed} as read from the ground means {AsRead.TiltFromTargetSide(typed)}, which" : typed.ToString();
+        return $"{measure.Name}: {said} is outside what can be, {Band(measure)}.{hint}{(asRead ? " Untick \"as read\" if it was read from the plumb line." : "")}";
     }
 
     private static string Band(Measure measure) => (measure.Plausible.Low, measure.Plausible.High) switch

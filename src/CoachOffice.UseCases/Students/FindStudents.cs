@@ -15,7 +15,7 @@ public sealed class FindStudents(OfficeDb db, PracticeClock clock)
     /// <summary>A page of students, all of them for an empty text; one query.</summary>
     public async Task<StudentList> Matching(string text, int page, bool archived, CancellationToken stop = default)
     {
-        var number = Math.Max(1, page);
+        var number = Math.Clamp(page, 1, StudentList.LastPage);
         var found = Words(text).Aggregate(
             db.Students.AsNoTracking().Where(s => archived ? s.ArchivedAt != null && s.ErasedAt == null : s.ArchivedAt == null),
             (students, word) => students.Where(Holds(word)));

@@ -80,7 +80,12 @@ internal static class ShellSetup
                 options.RootDirectory = "/Features";
                 AnonymousPages.Allow(options.Conventions);
             })
-            .AddMvcOptions(static options => options.Filters.Add<FormExpiredFilter>());
+            .AddMvcOptions(static options =>
+            {
+                options.Filters.Add<FormExpiredFilter>();
+                options.Filters.Add<NoHandlerFilter>();
+                options.Filters.Add<KeepableTextFilter>();
+            });
         services.AddRazorComponents();
     }
 }

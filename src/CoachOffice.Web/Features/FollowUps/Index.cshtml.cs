@@ -48,11 +48,14 @@ public sealed class IndexModel(ListMessages list, SkipMessage skip, SendMessageN
         : await After(DayEntry.Refusal(nameof(Day)), "");
 
     private async Task<IActionResult> After(Outcome<Guid> outcome, string sentence) =>
-        outcome.Succeeded ? Done($"/follow-ups?show={Show}", sentence) : await Load() ?? Refuse(outcome.Refusals, "");
+        outcome.Succeeded ? Done($"/follow-ups?show={Terms.Of(Chosen)}", sentence) : await Load() ?? Refuse(outcome.Refusals, "");
+
+    // What stands in the address may be anything; only a filter of ours goes on.
+    private MessageFilter Chosen => Terms.TryParse<MessageFilter>(Show, out var filter) ? filter : MessageFilter.Open;
 
     private async Task<IActionResult?> Load()
     {
-        Filter = Terms.TryParse<MessageFilter>(Show, out var filter) ? filter : MessageFilter.Open;
+        Filter = Chosen;
         Show = Terms.Of(Filter);
         var found = await list.Now(Filter, Math.Max(1, Part ?? 1), Actor);
         if (!found.TryGet(out var messages)) return Refuse(found.Refusals, "");

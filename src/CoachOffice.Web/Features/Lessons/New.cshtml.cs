@@ -4,6 +4,7 @@ using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Students;
 using CoachOffice.UseCases;
 using CoachOffice.UseCases.Lessons;
+using CoachOffice.UseCases.Students;
 using CoachOffice.Web.Shell;
 using CoachOffice.Web.Shell.Security;
 using CoachOffice.Web.Shell.Wording;
@@ -13,7 +14,7 @@ using Microsoft.AspNetCore.Mvc;
 namespace CoachOffice.Web.Features.Lessons;
 
 [Authorize(OfficePolicies.Teach)]
-public sealed class NewModel(StartLesson start, PracticeClock clock) : OfficePage
+public sealed class NewModel(StartLesson start, ReadStudent read, PracticeClock clock) : OfficePage
 {
     internal static Club[] Clubs { get; } = Enum.GetValues<Club>();
 
@@ -26,7 +27,12 @@ public sealed class NewModel(StartLesson start, PracticeClock clock) : OfficePag
 
     internal string? Refused(string field) => Refusals.FirstOrDefault(r => r.Field == field)?.Sentence;
 
-    public async Task OnGetAsync() => HeldOn = DayEntry.Text(await clock.Today());
+    public async Task<IActionResult> OnGetAsync(Guid id)
+    {
+        if (await read.Of(StudentId.From(id)) is not { ErasedAt: null }) return NotFound();
+        HeldOn = DayEntry.Text(await clock.Today());
+        return Page();
+    }
 
     public async Task<IActionResult> OnPostAsync(Guid id)
     {

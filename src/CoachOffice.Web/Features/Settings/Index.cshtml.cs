@@ -56,9 +56,9 @@ public sealed class IndexModel(ReadPractice read, ChangePractice change, IConfig
         Zone = (Input.Zone ?? "").Trim(),
         Currency = (Input.Currency ?? "").Trim().ToUpperInvariant(),
         Units = Terms.TryParse<UnitSystem>(Input.Units, out var units) ? units : UnitSystem.Metric,
-        EmergencyNumber = Input.EmergencyNumber ?? "",
+        EmergencyNumber = (Input.EmergencyNumber ?? "").Trim(),
         RequiresSecondFactor = Input.RequiresSecondFactor,
-        MailFrom = Input.MailFrom ?? "",
+        MailFrom = (Input.MailFrom ?? "").Trim(),
         PublicAddress = (Input.PublicAddress ?? "").Trim(),
     };
 

@@ -16,7 +16,13 @@ public sealed class IndexModel(FindStudents find) : OfficePage
 
     public StudentList Found { get; private set; } = null!;
 
-    public async Task OnGetAsync([FromQuery(Name = "page")] int page = 1) => Found = await find.Matching("", Math.Max(1, page), Archived);
+    public async Task<IActionResult> OnGetAsync([FromQuery(Name = "page")] int page = 1)
+    {
+        Found = await find.Matching("", page, Archived);
+        // Beyond the end of the list nothing stands; "no students yet" would be untrue there.
+        if (Found.Rows.Count == 0 && Found.Page > 1) return LocalRedirect(Archived ? "/students?archived=true" : "/students");
+        return Page();
+    }
 
     public async Task<IActionResult> OnPostAsync()
     {

@@ -16,5 +16,5 @@ public abstract class StudentFormPage : OfficePage
     public int GoalRows => Math.Max(FewestGoals, Input.Goals.Count);
 
     /// <summary>How many limits the form has room for: those there are and two more.</summary>
-    public int LimitRows => Input.Limits.Count(l => !string.IsNullOrWhiteSpace(l.Region)) + EmptyLimits;
+    public int LimitRows => Math.Max(Input.Limits.Count, Input.Limits.Count(l => !string.IsNullOrWhiteSpace(l.Region)) + EmptyLimits);
 }

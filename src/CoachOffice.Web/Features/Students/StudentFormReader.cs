@@ -34,7 +34,7 @@ internal sealed class StudentFormReader
         Kit = Words<Kit>(form.Kit, nameof(form.Kit)),
         MinutesPerWeek = Whole(form.MinutesPerWeek, nameof(form.MinutesPerWeek), "minutes a week"),
         DaysPerWeek = Whole(form.DaysPerWeek, nameof(form.DaysPerWeek), "days a week"),
-        Limits = [.. form.Limits.Where(l => !string.IsNullOrWhiteSpace(l.Region)).Select(LimitOf)],
+        Limits = [.. form.Limits.Where(IsTyped).Select(LimitOf)],
         ClubSpeedGoal = Amount(form.ClubSpeedGoal, form.Imperial ? Unit.MilePerHour : Unit.MetrePerSecond, nameof(form.ClubSpeedGoal)),
         Height = Amount(form.Height, form.Imperial ? Unit.Inch : Unit.Centimetre, nameof(form.Height)),
         Notes = Text(form.Notes),
@@ -43,17 +43,27 @@ internal sealed class StudentFormReader
     private static string Text(string? typed) => typed?.Trim() ?? "";
 
     private static Guardian? GuardianOf(GuardianFields fields) =>
-        Text(fields.Name).Length + Text(fields.Email).Length == 0
+        Text(fields.Name).Length + Text(fields.Email).Length + Text(fields.Phone).Length + Text(fields.Relation).Length == 0
             ? null
             : new Guardian { Name = Text(fields.Name), Email = Text(fields.Email), Phone = Text(fields.Phone), Relation = Text(fields.Relation) };
 
+    // A date or a source without a region is an entry half made, not an empty row.
+    private static bool IsTyped(LimitFields limit) => Text(limit.Region).Length + Text(limit.NotedOn).Length + Text(limit.Source).Length > 0;
+
     private StudentLimit LimitOf(LimitFields fields) => new()
     {
-        Region = Word<Region>(fields.Region, nameof(StudentForm.Limits)),
+        Region = RegionOf(fields),
         Status = Word<LimitStatus>(fields.Status, nameof(StudentForm.Limits)),
         NotedOn = Day(fields.NotedOn, nameof(StudentForm.Limits), "date of a limit") ?? Missing(fields),
         Source = Text(fields.Source),
     };
+
+    private Region RegionOf(LimitFields fields)
+    {
+        if (!string.IsNullOrWhiteSpace(fields.Region)) return Word<Region>(fields.Region, nameof(StudentForm.Limits));
+        _refusals.Add(new("limit-region", "Say which part of the body the limit is about, or clear its row.", nameof(StudentForm.Limits)));
+        return default;
+    }
 
     private LocalDate Missing(LimitFields fields)
     {
