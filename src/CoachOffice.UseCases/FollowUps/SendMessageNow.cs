@@ -21,7 +21,7 @@ public sealed class SendMessageNow(OfficeDb db, MessageDoor door, PracticeClock 
         if (status == PlanStatus.OnHold) return new("plan-on-hold", "The plan is paused; nothing of it goes out until you restart it.");
         var now = clock.Now;
         await row.ExecuteUpdateAsync(
-            m => m.SetProperty(x => x.State, MessageState.Waiting).SetProperty(x => x.DueAt, now).SetProperty(x => x.AtOnce, true).SetProperty(x => x.Attempts, 0)
+            m => m.SetProperty(x => x.State, MessageState.Waiting).SetProperty(x => x.DueAt, now).SetProperty(x => x.AtOnce, true).SetProperty(x => x.Attempts, 0).SetProperty(x => x.LastProblem, (string?)null)
                 .SetProperty(x => x.SendingAt, (Instant?)null).SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null),
             stop);
         return null;

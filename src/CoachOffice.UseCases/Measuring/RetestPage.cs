@@ -6,6 +6,7 @@ using CoachOffice.Domain.Plans;
 using CoachOffice.UseCases.Lessons;
 using CoachOffice.UseCases.Plans;
 using Microsoft.EntityFrameworkCore;
+using NodaTime;
 
 namespace CoachOffice.UseCases.Measuring;
 
@@ -22,6 +23,7 @@ public sealed class RetestPage(OfficeDb db, Baselines baselines)
         if (student.ErasedAt is not null) return null;
         var fault = FaultId.Parse(look.Fault);
         var baseline = await baselines.Of(plan.DraftId, fault, stop);
+        var stage = plan.Stages.Single(s => s.Id == look.StageId);
         return new RetestView
         {
             Id = look.Id,
@@ -39,7 +41,11 @@ public sealed class RetestPage(OfficeDb db, Baselines baselines)
             LessonOn = await db.Lessons.Where(l => l.Id == plan.LessonId).Select(l => l.HeldOn).SingleAsync(stop),
             Before = baseline.Before,
             Range = baseline.Range,
-            Gate = plan.Stages.Single(s => s.Id == look.StageId).Gate,
+            Gate = stage.Gate,
+            StageStatus = stage.Status,
+            Begun = plan.Stages.FirstOrDefault(s => s.Fault == look.Fault && s.Status == StageStatus.Current && s.Id != stage.Id)?.Stage,
+            NextLookOn = await db.Retests.Where(r => r.PlanId == plan.Id && r.Fault == look.Fault && r.Status == RetestStatus.Ready && r.Id != look.Id)
+                .OrderBy(r => r.DueOn).Select(r => (LocalDate?)r.DueOn).FirstOrDefaultAsync(stop),
             Fields = await Fields(baseline, look, plan, stop),
             Verdict = look.Verdict,
             AnsweredBy = look.LessonId,

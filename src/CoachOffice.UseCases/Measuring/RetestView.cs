@@ -46,6 +46,15 @@ public sealed record RetestView
     /// <summary>What opens the next rung.</summary>
     public required PlanGate Gate { get; init; }
 
+    /// <summary>Where the rung stands now.</summary>
+    public required StageStatus StageStatus { get; init; }
+
+    /// <summary>The rung of the same ladder that has begun since; null when none has.</summary>
+    public Stage? Begun { get; init; }
+
+    /// <summary>The next day this number is read: the same rung's next look, else the second look; null when none is set.</summary>
+    public LocalDate? NextLookOn { get; init; }
+
     /// <summary>The measure asked for first, then the lesson's others.</summary>
     public required IReadOnlyList<SheetField> Fields { get; init; }
 

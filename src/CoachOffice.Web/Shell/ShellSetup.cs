@@ -62,6 +62,9 @@ internal static class ShellSetup
         .AddFilter("Microsoft", LogLevel.Warning)
         .AddFilter("Hangfire", LogLevel.Warning)
         .AddFilter("Microsoft.Hosting.Lifetime", LogLevel.Information)
+        // What fails below is thrown, and told once by whoever answers for it.
+        .AddFilter("Microsoft.EntityFrameworkCore", LogLevel.Critical)
+        .AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical)
         // The keys lie in our own database, in a folder only the owner may read; there is no operating system's vault to name.
         .AddFilter("Microsoft.AspNetCore.DataProtection.KeyManagement.XmlKeyManager", LogLevel.Error);
 
