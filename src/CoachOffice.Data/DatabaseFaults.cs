@@ -1,3 +1,4 @@
+using System.Data.Common;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Npgsql;
@@ -9,6 +10,15 @@ public static class DatabaseFaults
 {
     private const int SqliteUnique = 2067;
     private const int SqlitePrimaryKey = 1555;
+    private const int SqliteNoDatabase = 26;
+
+    /// <summary>What a database that cannot be used at all says, for whoever started the program.</summary>
+    public static string AtStart(DbException fault) => fault switch
+    {
+        SqliteException { SqliteErrorCode: SqliteNoDatabase } => "office.db in the data folder is damaged, or no database at all. Put a copy of it in its place.",
+        SqliteException sqlite => $"The database in the data folder cannot be used: {sqlite.Message}",
+        _ => $"The database does not answer: {fault.Message} Look at Office:Database:ConnectionString, and whether the server runs.",
+    };
 
     /// <summary>True when a row with the same unique key was there already: the same thing done twice, or two at once.</summary>
     public static bool IsDuplicate(DbUpdateException fault)

@@ -3,6 +3,7 @@ using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Students;
 using CoachOffice.UseCases.Lessons;
 using CoachOffice.UseCases.Plans;
 using Microsoft.EntityFrameworkCore;
@@ -20,7 +21,11 @@ public sealed class RetestPage(OfficeDb db, Baselines baselines)
         if (look is null) return null;
         var plan = await db.Plans.AsNoTracking().Include(p => p.Stages).SingleAsync(p => p.Id == look.PlanId, stop);
         var student = await db.Students.AsNoTracking().SingleAsync(s => s.Id == look.StudentId, stop);
-        if (student.ErasedAt is not null) return null;
+        return student.ErasedAt is null ? await View(look, plan, student, stop) : null;
+    }
+
+    private async Task<RetestView> View(Retest look, Plan plan, Student student, CancellationToken stop)
+    {
         var fault = FaultId.Parse(look.Fault);
         var baseline = await baselines.Of(plan.DraftId, fault, stop);
         var stage = plan.Stages.Single(s => s.Id == look.StageId);
@@ -38,19 +43,25 @@ public sealed class RetestPage(OfficeDb db, Baselines baselines)
             IsSecondLook = look.IsSecondLook,
             DueOn = look.DueOn,
             Status = look.Status,
-            LessonOn = await db.Lessons.Where(l => l.Id == plan.LessonId).Select(l => l.HeldOn).SingleAsync(stop),
+            LessonOn = await Taught(plan, stop),
             Before = baseline.Before,
             Range = baseline.Range,
             Gate = stage.Gate,
             StageStatus = stage.Status,
             Begun = plan.Stages.FirstOrDefault(s => s.Fault == look.Fault && s.Status == StageStatus.Current && s.Id != stage.Id)?.Stage,
-            NextLookOn = await db.Retests.Where(r => r.PlanId == plan.Id && r.Fault == look.Fault && r.Status == RetestStatus.Ready && r.Id != look.Id)
-                .OrderBy(r => r.DueOn).Select(r => (LocalDate?)r.DueOn).FirstOrDefaultAsync(stop),
+            NextLookOn = await NextLook(look, stop),
             Fields = await Fields(baseline, look, plan, stop),
             Verdict = look.Verdict,
             AnsweredBy = look.LessonId,
         };
     }
+
+    private Task<LocalDate> Taught(Plan plan, CancellationToken stop) =>
+        db.Lessons.Where(l => l.Id == plan.LessonId).Select(l => l.HeldOn).SingleAsync(stop);
+
+    private Task<LocalDate?> NextLook(Retest look, CancellationToken stop) =>
+        db.Retests.Where(r => r.PlanId == look.PlanId && r.Fault == look.Fault && r.Status == RetestStatus.Ready && r.Id != look.Id)
+            .OrderBy(r => r.DueOn).Select(r => (LocalDate?)r.DueOn).FirstOrDefaultAsync(stop);
 
     private async Task<IReadOnlyList<SheetField>> Fields(Baseline baseline, Retest look, Plan plan, CancellationToken stop)
     {

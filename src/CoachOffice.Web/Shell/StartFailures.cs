@@ -2,15 +2,12 @@ using System.Data.Common;
 using System.Net.Sockets;
 using CoachOffice.Data;
 using Microsoft.AspNetCore.Connections;
-using Microsoft.Data.Sqlite;
 
 namespace CoachOffice.Web.Shell;
 
 /// <summary>What may keep the office from starting and is nobody's defect, in a sentence for whoever started it.</summary>
 internal static class StartFailures
 {
-    private const int NoDatabase = 26;
-
     /// <summary>What is wrong and what would be right; null for a failure of ours, which keeps its whole story.</summary>
     public static string? InWords(Exception failure) => Chain(failure).Select(Of).FirstOrDefault(sentence => sentence is not null);
 
@@ -21,9 +18,7 @@ internal static class StartFailures
 
     private static string? Of(Exception failure) => failure switch
     {
-        SqliteException { SqliteErrorCode: NoDatabase } => $"office.db in the data folder is damaged, or no database at all. Put a copy of it in its place, or name another folder with {DataFolder.Variable}.",
-        SqliteException refused => $"The database in the data folder cannot be used: {refused.Message} {Folder}",
-        DbException refused => $"The database does not answer: {refused.Message} Look at Office:Database:ConnectionString, and whether the server runs.",
+        DbException refused => $"{DatabaseFaults.AtStart(refused)} {Folder}",
         InvalidDataException unreadable when unreadable.Message.Contains(OfficeSettings.FileName, StringComparison.Ordinal) => $"{OfficeSettings.FileName} in the data folder cannot be read: {Innermost(unreadable)}",
         InvalidOperationException wrong when wrong.Message.Contains("Office:", StringComparison.Ordinal) => $"A setting cannot be used. {wrong.Message}",
         IOException { InnerException: AddressInUseException } taken => $"{taken.Message} Stop the program that listens there, or start this one elsewhere, such as --urls http://localhost:5181.",

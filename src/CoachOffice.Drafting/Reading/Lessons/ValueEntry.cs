@@ -33,7 +33,7 @@ internal static class ValueEntry
     private static string Implausible(Quantity value, Measure measure)
     {
         var limit = $"{measure.Id.Value} of {Single.Show(Math.Round(value.Value, 3))} {measure.Unit} is not plausible; the limits are {Single.Show(measure.Plausible)} {measure.Unit}";
-        var tilted = measure.Id.Value.EndsWith("-spine-tilt", StringComparison.Ordinal) && value.Value > measure.Plausible.High;
+        var tilted = measure.Id.Value.EndsWith("-spine-tilt", StringComparison.Ordinal) && measure.Plausible.Contains(value.Value - 90);
         return tilted ? $"{limit}: did you read it from the ground? A line read as {Single.Show(Math.Round(value.Value, 3))} from the ground is a tilt of {Single.Show(Math.Round(value.Value - 90, 3))}" : limit;
     }
 
