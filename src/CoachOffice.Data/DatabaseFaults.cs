@@ -11,6 +11,14 @@ public static class DatabaseFaults
     private const int SqliteUnique = 2067;
     private const int SqlitePrimaryKey = 1555;
     private const int SqliteNoDatabase = 26;
+    private const int SqliteFull = 13;
+
+    /// <summary>True when there is no room left for what was to be saved; nothing of it was.</summary>
+    public static bool IsFull(Exception fault)
+    {
+        ArgumentNullException.ThrowIfNull(fault);
+        return fault.GetBaseException() is SqliteException { SqliteErrorCode: SqliteFull } or PostgresException { SqlState: PostgresErrorCodes.DiskFull };
+    }
 
     /// <summary>What a database that cannot be used at all says, for whoever started the program.</summary>
     public static string AtStart(DbException fault) => fault switch

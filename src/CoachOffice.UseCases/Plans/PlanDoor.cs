@@ -62,6 +62,6 @@ public sealed class PlanDoor(OfficeDb db, AuditTrail trail, PracticeClock clock,
     {
         db.ChangeTracker.Clear();
         var last = await db.AuditEntries.Where(a => a.SubjectId == plan.Value).OrderByDescending(a => a.At).ThenByDescending(a => a.Id).FirstOrDefaultAsync(stop);
-        return new Refusal(Clash.Code, $"{last?.ActorName ?? "Someone else"} changed this plan after you opened it ({last?.Action ?? "unknown"}). Nothing was overwritten: look at it again, then repeat your change.");
+        return new Refusal(Clash.Code, $"{last?.ActorName ?? "Someone else"} changed this plan after you opened it ({last?.Action.Replace('-', ' ') ?? "unknown"}). Nothing was overwritten: look at it again, then repeat your change.");
     }
 }

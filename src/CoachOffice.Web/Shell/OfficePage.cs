@@ -39,6 +39,9 @@ public abstract class OfficePage : PageModel
         return LocalRedirect(address);
     }
 
+    /// <summary>Where to go on after signing in: a page of ours, written as an address can be; anything else is Today.</summary>
+    protected string Onward(string? next) => Url.IsLocalUrl(next) && next!.All(char.IsAscii) ? next! : "/";
+
     private void Note(string prefix, Refusal refusal)
     {
         if (refusal.Field is null) return;

@@ -43,6 +43,8 @@ public sealed class FirstRunModel(OpenPractice open, DemoOpening demo, ReadPract
             Name = Input.PracticeName ?? "",
             Zone = (Input.Zone ?? "").Trim(),
             Currency = (Input.Currency ?? "").Trim().ToUpperInvariant(),
+            // Links in mails lead to where the owner opened it; the settings change it.
+            PublicAddress = $"{Request.Scheme}://{Request.Host}",
             Units = Terms.TryParse<UnitSystem>(Input.Units, out var units) ? units : UnitSystem.Metric,
         },
     };

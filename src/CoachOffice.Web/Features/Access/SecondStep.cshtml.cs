@@ -32,7 +32,7 @@ public sealed class SecondStepModel(SignInManager<Account> signIn, UsedCodes use
         if (account is null) return RedirectToPage("SignIn");
         var code = new string([.. (Code ?? "").Where(c => !char.IsWhiteSpace(c))]);
         var result = await Try(account, code);
-        return result.Succeeded ? LocalRedirect(Url.IsLocalUrl(Next) ? Next : "/") : Refuse([Wrong], "");
+        return result.Succeeded ? LocalRedirect(Onward(Next)) : Refuse([Wrong], "");
     }
 
     private async Task<SignInResult> Try(Account account, string code)

@@ -35,6 +35,6 @@ public sealed class SignInModel(SignInManager<Account> signIn, ReadPractice prac
         if (account is null) return Refuse(Wrong);
         var result = await signIn.PasswordSignInAsync(account, Input.Password!, isPersistent: false, lockoutOnFailure: true);
         if (result.RequiresTwoFactor) return RedirectToPage("SecondStep", new { next = Next });
-        return result.Succeeded ? LocalRedirect(Url.IsLocalUrl(Next) ? Next : "/") : Refuse(Wrong);
+        return result.Succeeded ? LocalRedirect(Onward(Next)) : Refuse(Wrong);
     }
 }

@@ -1,3 +1,4 @@
+using CoachOffice.Data;
 using Microsoft.AspNetCore.Diagnostics;
 
 namespace CoachOffice.Web.Features.Problem;
@@ -15,7 +16,12 @@ internal static class Problems
     /// <summary>Leaves a more precise sentence for the page that will answer this request.</summary>
     public static void Explain(HttpContext context, ProblemText problem) => context.Items[Key] = problem;
 
-    public static ProblemText Of(HttpContext context, int status) => For(Path(context), context.Items[Key] as ProblemText ?? Plain(status));
+    public static ProblemText Of(HttpContext context, int status) => For(Path(context), context.Items[Key] as ProblemText ?? Known(context) ?? Plain(status));
+
+    private static ProblemText? Known(HttpContext context) =>
+        context.Features.Get<IExceptionHandlerFeature>() is { Error: { } failure } && DatabaseFaults.IsFull(failure)
+            ? new("The disk is full", "There is no room left where the office keeps its data, so nothing was saved. Go back with your browser's back button to what you typed, have room made on the disk, then send it again.")
+            : null;
 
     // Behind a private link there is no office to go on to.
     private static ProblemText For(PathString path, ProblemText problem) =>
