@@ -17,6 +17,7 @@ public static class AddingOfficeDb
         services.AddSingleton(database).AddSingleton(folder);
         services.Configure<IdentityOptions>(AccountTables.Settle);
         services.AddDbContextPool<OfficeDb>(database.Configure);
+        services.AddScoped(p => new ForgetThePast(p.GetRequiredService<IDatabaseKeeper>()));
         services.AddScoped(p => new PrepareDatabase(p.GetRequiredService<OfficeDb>(), p.GetRequiredService<IDatabaseKeeper>()));
         return database.Provider == DatabaseProvider.Sqlite
             ? services.AddScoped<IOutbox, SqliteOutbox>().AddScoped<IDatabaseKeeper, SqliteKeeper>()

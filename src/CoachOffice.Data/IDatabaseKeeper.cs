@@ -11,4 +11,7 @@ internal interface IDatabaseKeeper
 
     /// <summary>Triggers and constraints the migrations do not make. Safe to run again and again.</summary>
     Task EnsureBackstops(CancellationToken stop);
+
+    /// <summary>Drops what the database's log still holds of rows that are gone; nothing where the log is the administrator's.</summary>
+    Task ForgetThePast(CancellationToken stop);
 }

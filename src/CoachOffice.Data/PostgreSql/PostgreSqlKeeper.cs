@@ -27,4 +27,7 @@ internal sealed class PostgreSqlKeeper(OfficeDb db) : IDatabaseKeeper
             await db.Database.CloseConnectionAsync();
         }
     }
+
+    /// <summary>The log belongs to the administrator's backups.</summary>
+    public Task ForgetThePast(CancellationToken stop) => Task.CompletedTask;
 }

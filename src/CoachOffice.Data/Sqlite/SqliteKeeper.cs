@@ -33,6 +33,9 @@ internal sealed class SqliteKeeper(OfficeDb db) : IDatabaseKeeper
         await db.Database.ExecuteSqlRawAsync(SqliteBackstops.Sql, stop);
     }
 
+    // Best effort: a reader that is still at work keeps its part of the log until the next checkpoint.
+    public Task ForgetThePast(CancellationToken stop) => db.Database.ExecuteSqlRawAsync("PRAGMA wal_checkpoint(TRUNCATE)", stop);
+
     private async Task<bool> HasTable(string name, CancellationToken stop) =>
         await db.Database.SqlQuery<int>($"SELECT COUNT(*) AS \"Value\" FROM sqlite_master WHERE type = 'table' AND name = {name}").SingleAsync(stop) > 0;
 }

@@ -24,9 +24,9 @@ public sealed class SaveLesson(OfficeDb db, AuditTrail trail, PracticeClock cloc
         if (!actor.MayTeach) return NotAllowed.To("record lessons");
         var kept = await db.Lessons.Include(l => l.AllReadings).SingleOrDefaultAsync(l => l.Id == lesson, stop);
         if (kept is null) return new Refusal("lesson-not-found", "There is no such lesson.");
-        if (kept.Version != version) return await Changed(kept.Id, stop);
         var book = await books.InForce(stop);
         var (taken, refusals) = Taken(form, kept, book);
+        if (kept.Version != version) return refusals.Count == 0 && Says(kept, form, taken) ? kept.Id : await Changed(kept.Id, stop);
         if (HeadingCheck.Of(form.Heading, await clock.Today(stop)) is { } wrong) refusals.Add(wrong);
         if (form.Observations.Length > LongestText || form.Notes.Length > LongestText)
             refusals.Add(new Refusal("text-too-long", "Observations and notes hold up to 20,000 characters each.", nameof(form.Observations)));
@@ -35,8 +35,17 @@ public sealed class SaveLesson(OfficeDb db, AuditTrail trail, PracticeClock cloc
         kept.Write(form.Observations, form.Notes);
         kept.Record(taken, ids, clock.Now);
         trail.Add(actor, "lesson-saved", AuditSubject.Of(kept.Id), $"readings:{taken.Count}");
-        return await db.TrySave(stop) == Saved.Yes ? kept.Id : await Changed(lesson, stop);
+        if (await db.TrySave(stop) == Saved.Yes) return kept.Id;
+        db.ChangeTracker.Clear();
+        var now = await db.Lessons.AsNoTracking().Include(l => l.AllReadings).SingleAsync(l => l.Id == lesson, stop);
+        return Says(now, form, taken) ? lesson : await Changed(lesson, stop);
     }
+
+    // The same sheet posted twice is one save: the second finds what it wanted to write.
+    private static bool Says(Lesson kept, LessonForm form, List<TakenReading> taken) =>
+        new LessonHeading(kept.HeldOn, kept.Club, kept.Kind) == form.Heading
+        && kept.Observations == form.Observations.Trim() && kept.Notes == form.Notes.Trim()
+        && kept.Readings.Count() == taken.Count && taken.TrueForAll(t => kept.Readings.Any(k => k.Says(t)));
 
     private static (List<TakenReading> Taken, List<Refusal> Refusals) Taken(LessonForm form, Lesson kept, Book book)
     {

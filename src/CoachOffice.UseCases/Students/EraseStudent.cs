@@ -8,7 +8,7 @@ using Microsoft.EntityFrameworkCore;
 namespace CoachOffice.UseCases.Students;
 
 /// <summary>Removes a person for good. Figures, states and dates stay under a pseudonym; every word about or by the person goes.</summary>
-public sealed class EraseStudent(OfficeDb db, PracticeClock clock, AuditTrail trail, StudentTraces traces)
+public sealed class EraseStudent(OfficeDb db, PracticeClock clock, AuditTrail trail, StudentTraces traces, ForgetThePast forget)
 {
     /// <summary>The pseudonymous student, or why not. Cannot be undone; copies of the database made before keep what they held.</summary>
     public async Task<Outcome<StudentId>> ForGood(StudentId id, Actor actor, CancellationToken stop = default)
@@ -26,6 +26,7 @@ public sealed class EraseStudent(OfficeDb db, PracticeClock clock, AuditTrail tr
 
         // Files cannot take part in a transaction: they go last, when the person is already gone from the database.
         letters.Delete();
+        await forget.Now(CancellationToken.None);
         return id;
     }
 }
