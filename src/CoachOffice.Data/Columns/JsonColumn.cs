@@ -11,15 +11,15 @@ internal static class JsonColumn
     public static PropertyBuilder<T> AsJson<T>(this PropertyBuilder<T> property) =>
         property.HasConversion(new ToText<T>(), new ByText<T>());
 
-    private static string Write<T>(T value) => JsonSerializer.Serialize(value, ColumnJson.Options);
+    internal static string Write<T>(T value) => JsonSerializer.Serialize(value, ColumnJson.Options);
 
-    private static T Read<T>(string text) => JsonSerializer.Deserialize<T>(text, ColumnJson.Options)!;
+    internal static T Read<T>(string text) => JsonSerializer.Deserialize<T>(text, ColumnJson.Options)!;
 
-    private static bool Same<T>(T? one, T? other) => ReferenceEquals(one, other) || string.Equals(Write(one), Write(other), StringComparison.Ordinal);
+    internal static bool Same<T>(T? one, T? other) => ReferenceEquals(one, other) || string.Equals(Write(one), Write(other), StringComparison.Ordinal);
 
-    private static int Hash<T>(T value) => Write(value).GetHashCode(StringComparison.Ordinal);
+    internal static int Hash<T>(T value) => Write(value).GetHashCode(StringComparison.Ordinal);
 
-    private sealed class ToText<T>() : ValueConverter<T, string>(value => Write(value), text => Read<T>(text));
+    internal sealed class ToText<T>() : ValueConverter<T, string>(value => Write(value), text => Read<T>(text));
 
-    private sealed class ByText<T>() : ValueComparer<T>((one, other) => Same(one, other), value => Hash(value), value => value);
+    internal sealed class ByText<T>() : ValueComparer<T>((one, other) => Same(one, other), value => Hash(value), value => value);
 }

@@ -5,8 +5,11 @@ namespace CoachOffice.Data.Sqlite;
 
 internal static class SqliteSetUp
 {
+    private const string Migrations = "CoachOffice.Migrations.Sqlite";
+
     public static void Configure(DbContextOptionsBuilder options, string connectionString) =>
-        options.UseSqlite(connectionString, sqlite => sqlite.MigrationsAssembly("CoachOffice.Migrations.Sqlite"))
+        options.UseSqlite(connectionString, sqlite => sqlite.MigrationsAssembly(Migrations))
+            .UseCompiledModel(Migrations)
             .AddInterceptors(SqliteConnectionSettings.Instance);
 
     public static void LetGo(string connectionString)
