@@ -136,7 +136,7 @@ public abstract class ChangePlanTests(OfficeFixture fixture)
         }
 
         var plan = await scene.Read();
-        Assert.Equal((PlanStatus.Completed, "last-gate-opened"), (plan.Status, plan.Changes.OrderBy(c => c.At).Last().Reason));
+        Assert.Equal((PlanStatus.Completed, "last-gate-opened"), (plan.Status, plan.Changes.Single(c => c.To == PlanStatus.Completed).Reason));
         Assert.All(plan.Stages, s => Assert.Equal(StageStatus.Done, s.Status));
         Assert.DoesNotContain(await scene.Looks(), l => l.Status == Domain.Measuring.RetestStatus.Ready);
         Assert.Null((await scene.Office.Do((PlanSheet sheet) => sheet.For(scene.Plan)))!.LookOn);
