@@ -1,11 +1,10 @@
-using CoachOffice.Data;
-using Microsoft.EntityFrameworkCore;
+using CoachOffice.UseCases.Access;
 using NodaTime;
 
 namespace CoachOffice.UseCases;
 
 /// <summary>The practice's day: now, in its own zone.</summary>
-public sealed class PracticeClock(OfficeDb db, IClock clock)
+public sealed class PracticeClock(ReadPractice practice, IClock clock)
 {
     private DateTimeZone? _zone;
 
@@ -16,7 +15,7 @@ public sealed class PracticeClock(OfficeDb db, IClock clock)
     public async Task<DateTimeZone> Zone(CancellationToken stop = default)
     {
         if (_zone is not null) return _zone;
-        var id = await db.Practices.Select(p => p.Zone).SingleOrDefaultAsync(stop);
+        var id = (await practice.Now(stop))?.Zone;
         return _zone = id is null ? DateTimeZone.Utc : DateTimeZoneProviders.Tzdb.GetZoneOrNull(id) ?? DateTimeZone.Utc;
     }
 

@@ -321,11 +321,12 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.HasIndex("OnceKey")
                         .IsUnique();
 
-                    b.HasIndex("PlanId");
-
                     b.HasIndex("StudentId");
 
                     b.HasIndex("State", "DueAt");
+
+                    b.HasIndex("PlanId", "DueAt", "SentAt")
+                        .HasFilter("\"Kind\" = 'practice-nudge' AND \"State\" = 'sent'");
 
                     b.ToTable("Messages", (string)null);
                 });
@@ -551,9 +552,12 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
                     b.HasKey("Id");
 
+                    b.HasIndex("PracticedOn");
+
                     b.HasIndex("StudentId");
 
-                    b.HasIndex("Pain", "SeenAt");
+                    b.HasIndex("Emergency", "At")
+                        .HasFilter("\"Pain\" AND \"SeenAt\" IS NULL");
 
                     b.HasIndex("PlanId", "PracticedOn");
 
@@ -911,7 +915,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
                     b.HasKey("Id");
 
-                    b.HasIndex("SearchText", "Id", "ArchivedAt");
+                    b.HasIndex("ArchivedAt");
+
+                    b.HasIndex("ArchivedAt", "SearchText", "Id");
 
                     b.ToTable("Students", (string)null);
                 });

@@ -15,6 +15,10 @@ internal sealed class MessageMapping : IEntityTypeConfiguration<Message>
         builder.Ignore(m => m.StableName);
         builder.HasIndex(m => m.OnceKey).IsUnique();
         builder.HasIndex(m => new { m.State, m.DueAt });
+
+        // Who has been silent through two encouragements is asked on every first page: each index answers its half alone.
+        builder.HasIndex(m => new { m.Kind, m.State, m.DueAt, m.PlanId });
+        builder.HasIndex(m => new { m.PlanId, m.Kind, m.State, m.SentAt });
         builder.HasOne<Student>().WithMany().HasForeignKey(m => m.StudentId);
         builder.HasOne<Plan>().WithMany().HasForeignKey(m => m.PlanId);
     }

@@ -3,7 +3,7 @@ using System.Text;
 
 namespace CoachOffice.Domain.Students;
 
-/// <summary>The one form in which names are searched: decomposed, marks dropped, lower case, single spaces. The same on every database.</summary>
+/// <summary>The one form in which names are searched: decomposed, marks dropped, lower case, letters that no mark makes spelled out as in a passport, single spaces. The same on every database.</summary>
 public static class StudentSearch
 {
     /// <summary>What is stored beside a student.</summary>
@@ -22,9 +22,27 @@ public static class StudentSearch
             if (CharUnicodeInfo.GetUnicodeCategory(letter) == UnicodeCategory.NonSpacingMark) continue;
             var space = char.IsWhiteSpace(letter) || char.IsControl(letter);
             if (space && (folded.Length == 0 || folded[^1] == ' ')) continue;
-            folded.Append(space ? ' ' : char.ToLowerInvariant(letter));
+            if (space) folded.Append(' ');
+            else Add(folded, char.ToLowerInvariant(letter));
         }
 
         return folded.ToString().TrimEnd();
     }
+
+    /// <summary>Letters that Unicode does not take apart, as who has no such key would type them (from memory: the usual spelling in plain letters).</summary>
+    private static StringBuilder Add(StringBuilder folded, char letter) => letter switch
+    {
+        'ø' => folded.Append('o'),
+        'ł' => folded.Append('l'),
+        'đ' or 'ð' => folded.Append('d'),
+        'ħ' => folded.Append('h'),
+        'ŧ' => folded.Append('t'),
+        'ı' => folded.Append('i'),
+        'ŋ' => folded.Append('n'),
+        'ß' or 'ẞ' => folded.Append("ss"),
+        'æ' => folded.Append("ae"),
+        'œ' => folded.Append("oe"),
+        'þ' => folded.Append("th"),
+        _ => folded.Append(letter),
+    };
 }

@@ -4,9 +4,14 @@ using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.UseCases.Access;
 
-/// <summary>The practice's own details.</summary>
+/// <summary>The practice's own details, read once for each request: its zone, its units and its rule for signing in are wanted on every page.</summary>
 public sealed class ReadPractice(OfficeDb db)
 {
+    private Practice? _practice;
+
     /// <summary>The practice, or null before the first run.</summary>
-    public Task<Practice?> Now(CancellationToken stop = default) => db.Practices.AsNoTracking().SingleOrDefaultAsync(stop);
+    public async Task<Practice?> Now(CancellationToken stop = default) => _practice ??= await Again(stop);
+
+    /// <summary>The practice as it is at this moment, whatever this request saw before.</summary>
+    public async Task<Practice?> Again(CancellationToken stop = default) => _practice = await db.Practices.AsNoTracking().SingleOrDefaultAsync(stop);
 }

@@ -72,18 +72,38 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock)
 
     private async Task<IReadOnlyList<TodayRetest>> Retests(LocalDate today, CancellationToken stop)
     {
+        var due = await Due(today).Take(Most).ToListAsync(stop);
+        if (due.Count < Most) due.AddRange((await PutOff(today, stop)).Take(Most - due.Count));
+        if (due.Count == 0) return [];
         var book = await books.InForce(stop);
+        return [.. due.Select(d => new TodayRetest(d.Id, d.StudentId, d.Name, FaultWords.Measure(book, FaultId.Parse(d.Fault)), d.DueOn <= today ? d.DueOn : d.Ended!.Value, d.IsSecondLook) { RestFirst = d.DueOn > today })];
+    }
+
+    private IQueryable<WaitingLook> Due(LocalDate today) =>
+        from look in db.Retests
+        join student in db.Students on look.StudentId equals student.Id
+        join plan in db.Plans on look.PlanId equals plan.Id
+        join stage in db.PlanStages on look.StageId equals stage.Id
+        where look.Status == RetestStatus.Ready && look.DueOn <= today && student.ArchivedAt == null && (plan.Status == PlanStatus.Active || plan.Status == PlanStatus.Completed)
+        orderby look.DueOn, look.Id
+        select new WaitingLook(look.Id, look.StudentId, (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, stage.DueOn, look.IsSecondLook);
+
+    // Begins at who practised since yesterday, who are few whatever the size of the office; a database left to choose would begin at all re-tests to come.
+    private async Task<IEnumerable<WaitingLook>> PutOff(LocalDate today, CancellationToken stop)
+    {
         var (longPast, yesterday) = (today.PlusDays(-DaysPastTheEnd), today.PlusDays(-1));
-        var due = await (
+        var stages = await db.PlanStages
+            .Where(s => s.Status == StageStatus.Current && s.DueOn <= longPast && db.CheckIns.Where(c => c.PracticedOn >= yesterday).Select(c => c.PlanId).Contains(s.PlanId))
+            .Select(s => s.Id).ToListAsync(stop);
+        if (stages.Count == 0) return [];
+        var looks = await (
             from look in db.Retests
             join student in db.Students on look.StudentId equals student.Id
             join plan in db.Plans on look.PlanId equals plan.Id
             join stage in db.PlanStages on look.StageId equals stage.Id
-            where look.Status == RetestStatus.Ready && student.ArchivedAt == null && (plan.Status == PlanStatus.Active || plan.Status == PlanStatus.Completed)
-            where look.DueOn <= today || (stage.Status == StageStatus.Current && !look.IsSecondLook && stage.DueOn <= longPast && db.CheckIns.Any(c => c.PlanId == look.PlanId && c.PracticedOn >= yesterday))
-            orderby look.DueOn, look.Id
-            select new { look.Id, look.StudentId, Name = (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, Ended = stage.DueOn, look.IsSecondLook }).Take(Most).ToListAsync(stop);
-        return [.. due.Select(d => new TodayRetest(d.Id, d.StudentId, d.Name, FaultWords.Measure(book, FaultId.Parse(d.Fault)), d.DueOn <= today ? d.DueOn : d.Ended!.Value, d.IsSecondLook) { RestFirst = d.DueOn > today })];
+            where stages.Contains(look.StageId)
+            select new { look.Status, IsLive = student.ArchivedAt == null && (plan.Status == PlanStatus.Active || plan.Status == PlanStatus.Completed), Waiting = new WaitingLook(look.Id, look.StudentId, (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, stage.DueOn, look.IsSecondLook) }).ToListAsync(stop);
+        return looks.Where(l => l is { Status: RetestStatus.Ready, IsLive: true, Waiting.IsSecondLook: false } && l.Waiting.DueOn > today).Select(l => l.Waiting).OrderBy(w => w.DueOn).ThenBy(w => w.Id);
     }
 
     private async Task<IReadOnlyList<TodayMessage>> Messages(CancellationToken stop)
@@ -101,16 +121,19 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock)
     private async Task<IReadOnlyList<TodaySilence>> Silent(CancellationToken stop)
     {
         var since = clock.Now - Lately;
-        var noted = await db.Messages.Where(m => m.State == MessageState.Sent && m.DueAt >= since && m.Kind == MessageKind.PracticeNudge)
-            .GroupBy(m => m.PlanId).Where(g => g.Count() >= Encouragement.MostUnanswered).Select(g => g.Key).ToListAsync(stop);
+        var noted = db.Messages.Where(m => m.State == MessageState.Sent && m.DueAt >= since && m.Kind == MessageKind.PracticeNudge)
+            .GroupBy(m => m.PlanId).Where(g => g.Count() >= Encouragement.MostUnanswered).Select(g => g.Key);
         var quiet = await (
-            from plan in db.Plans
+            from id in noted
+            join plan in db.Plans on id equals plan.Id
             join student in db.Students on plan.StudentId equals student.Id
-            where noted.Contains(plan.Id) && plan.Status == PlanStatus.Active && student.ArchivedAt == null
-            let last = db.CheckIns.Where(c => c.PlanId == plan.Id).Max(c => (Instant?)c.At)
-            where db.Messages.Count(m => m.PlanId == plan.Id && m.Kind == MessageKind.PracticeNudge && m.State == MessageState.Sent && (last == null || m.SentAt > last)) >= Encouragement.MostUnanswered
-            orderby plan.Id
-            select new { student.Id, Name = (student.GivenName + " " + student.FamilyName).Trim(), Plan = plan.Id, Last = db.CheckIns.Where(c => c.PlanId == plan.Id).Max(c => (LocalDate?)c.PracticedOn) }).Take(Most).ToListAsync(stop);
+            where plan.Status == PlanStatus.Active && student.ArchivedAt == null
+            let last = db.CheckIns.Where(c => c.PlanId == id).Max(c => (Instant?)c.At)
+            where db.Messages.Count(m => m.PlanId == id && m.Kind == MessageKind.PracticeNudge && m.State == MessageState.Sent && (last == null || m.SentAt > last)) >= Encouragement.MostUnanswered
+            orderby id
+            select new { student.Id, Name = (student.GivenName + " " + student.FamilyName).Trim(), Plan = id, Last = db.CheckIns.Where(c => c.PlanId == id).Max(c => (LocalDate?)c.PracticedOn) }).Take(Most).ToListAsync(stop);
         return [.. quiet.Select(q => new TodaySilence(q.Id, q.Name, q.Plan, q.Last))];
     }
+
+    private sealed record WaitingLook(Guid Id, StudentId StudentId, string Name, string Fault, LocalDate DueOn, LocalDate? Ended, bool IsSecondLook);
 }

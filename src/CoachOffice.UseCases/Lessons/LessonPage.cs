@@ -3,13 +3,14 @@ using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
+using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Plans;
 using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.UseCases.Lessons;
 
 /// <summary>Shows a lesson with its sheet.</summary>
-public sealed class LessonPage(OfficeDb db, PlanBooks books)
+public sealed class LessonPage(OfficeDb db, PlanBooks books, ReadPractice practice)
 {
     // So many earlier lessons are searched for a measure's last value.
     private const int LessonsBack = 10;
@@ -29,7 +30,7 @@ public sealed class LessonPage(OfficeDb db, PlanBooks books)
             Club = found.Club,
             Readings = LessonValues.Of(known, id => book.Find(id)!.Unit),
         };
-        var units = await db.Practices.Select(p => p.Units).SingleOrDefaultAsync(stop);
+        var units = (await practice.Now(stop))?.Units ?? UnitSystem.Metric;
         var sheet = new LessonSheet(book, new GradingContext(book, facts), units, await Earlier(found, stop));
         return new LessonView
         {

@@ -9,6 +9,9 @@ namespace CoachOffice.UseCases.Lessons;
 /// <summary>Lays the book's measures out as a sheet: by camera view, then moment, each with what was typed and what was read last time.</summary>
 internal sealed class LessonSheet(Book book, GradingContext context, UnitSystem units, IReadOnlyList<Lesson> earlier)
 {
+    /// <summary>The last lesson that read a measure, with its mean there; looked up for every row of the sheet.</summary>
+    private readonly Dictionary<MeasureId, (Lesson Lesson, double Mean)> _last = LastOf(earlier);
+
     /// <summary>The groups in the order of views and moments.</summary>
     public IReadOnlyList<SheetGroup> Groups(IReadOnlyList<Reading> readings) =>
         [.. book.Measures.GroupBy(m => (m.View, m.Moment)).OrderBy(g => g.Key.View).ThenBy(g => g.Key.Moment)
@@ -19,8 +22,7 @@ internal sealed class LessonSheet(Book book, GradingContext context, UnitSystem 
     {
         var unit = ShownUnits.For(measure.Unit, units);
         var own = readings.Where(r => r.Measure == measure.Id).ToList();
-        var last = earlier.FirstOrDefault(l => l.Readings.Any(r => r.Measure == measure.Id));
-        var lastValue = last?.Readings.Where(r => r.Measure == measure.Id).Average(r => r.Value);
+        var known = _last.TryGetValue(measure.Id, out var last);
         return new SheetField
         {
             Measure = measure,
@@ -30,8 +32,19 @@ internal sealed class LessonSheet(Book book, GradingContext context, UnitSystem 
             FrameRate = own is [var one, ..] ? one.FrameRate : null,
             TakesAsRead = ReadingEntry.TakesAsRead(measure),
             Range = context.Hold(measure).Limits,
-            LastTime = lastValue is { } value ? new Quantity(value, measure.Unit).In(unit).Value : null,
-            LastOn = last?.HeldOn,
+            LastTime = known ? new Quantity(last.Mean, measure.Unit).In(unit).Value : null,
+            LastOn = known ? last.Lesson.HeldOn : null,
         };
+    }
+
+    private static Dictionary<MeasureId, (Lesson Lesson, double Mean)> LastOf(IReadOnlyList<Lesson> newestFirst)
+    {
+        var last = new Dictionary<MeasureId, (Lesson Lesson, double Mean)>();
+        foreach (var lesson in newestFirst)
+        {
+            foreach (var readings in lesson.Readings.GroupBy(r => r.Measure)) last.TryAdd(readings.Key, (lesson, readings.Average(r => r.Value)));
+        }
+
+        return last;
     }
 }

@@ -4,6 +4,7 @@ using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
+using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Lessons;
 using CoachOffice.UseCases.Plans;
 using Microsoft.EntityFrameworkCore;
@@ -12,7 +13,7 @@ using NodaTime;
 namespace CoachOffice.UseCases.Measuring;
 
 /// <summary>Shows a re-test to be recorded, or its verdict.</summary>
-public sealed class RetestPage(OfficeDb db, Baselines baselines)
+public sealed class RetestPage(OfficeDb db, Baselines baselines, ReadPractice practice)
 {
     /// <summary>The re-test, or null when there is none or its student was erased.</summary>
     public async Task<RetestView?> Of(Guid retest, CancellationToken stop = default)
@@ -65,7 +66,7 @@ public sealed class RetestPage(OfficeDb db, Baselines baselines)
 
     private async Task<IReadOnlyList<SheetField>> Fields(Baseline baseline, Retest look, Plan plan, CancellationToken stop)
     {
-        var units = await db.Practices.Select(p => p.Units).SingleOrDefaultAsync(stop);
+        var units = (await practice.Now(stop))?.Units ?? UnitSystem.Metric;
         var lesson = await db.Lessons.AsNoTracking().Include(l => l.AllReadings).SingleAsync(l => l.Id == plan.LessonId, stop);
         var answer = look.LessonId is { } id ? await db.Lessons.AsNoTracking().Include(l => l.AllReadings).SingleAsync(l => l.Id == id, stop) : null;
         var sheet = new LessonSheet(baseline.Book, new GradingContext(baseline.Book, baseline.Facts), units, [lesson]);

@@ -15,13 +15,20 @@ public sealed class ApprovalCheck(OfficeDb db, PlanBooks books, PracticeClock cl
     public async Task<IReadOnlyList<Refusal>> Of(Plan plan, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var student = await db.Students.AsNoTracking().SingleAsync(s => s.Id == plan.StudentId, stop);
+        return await Of(plan, await StudentOf(plan, stop), stop);
+    }
+
+    /// <summary>The same, for a student just read.</summary>
+    public async Task<IReadOnlyList<Refusal>> Of(Plan plan, Student student, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(student);
         var against = new List<Refusal>();
         if (plan.Stages.Count == 0) against.Add(new("plan-empty", "This draft asks for no work, so there is nothing to send. Take the readings it names, or throw it away."));
         if (student.ArchivedAt is not null) against.Add(new("student-archived", $"{student.FullName} is archived; restore the record first."));
         if (student.BirthDate is { } born && Ages.IsMinor(born, await clock.Today(stop)) && student.Guardian is null)
             against.Add(new("guardian-needed", $"{student.FullName} is under 18: add the guardian first, the plan goes there."));
-        against.AddRange(await Body(plan, stop));
+        against.AddRange(await Body(plan, student, stop));
         return against;
     }
 
@@ -29,14 +36,20 @@ public sealed class ApprovalCheck(OfficeDb db, PlanBooks books, PracticeClock cl
     public async Task<IReadOnlyList<Refusal>> Body(Plan plan, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        return await Body(plan, await StudentOf(plan, stop), stop);
+    }
+
+    private async Task<IReadOnlyList<Refusal>> Body(Plan plan, Student student, CancellationToken stop)
+    {
         var against = new List<Refusal>();
         if (await db.CheckIns.AnyAsync(c => c.StudentId == plan.StudentId && c.Pain && c.SeenAt == null, stop))
             against.Add(new("pain-report-open", "There is a pain report nobody has dealt with. Talk to the student, note it as seen, then go on."));
-        var student = await db.Students.AsNoTracking().SingleAsync(s => s.Id == plan.StudentId, stop);
         if (await UnknownLimit(plan, student, stop) is { } region)
             against.Add(new("limits-changed", $"A limit ({Terms.Of(region)}) was recorded after this plan was drafted. Draft again, so that drills loading it are left out."));
         return against;
     }
+
+    private Task<Student> StudentOf(Plan plan, CancellationToken stop) => db.Students.AsNoTracking().SingleAsync(s => s.Id == plan.StudentId, stop);
 
     private async Task<Region?> UnknownLimit(Plan plan, Student student, CancellationToken stop)
     {

@@ -14,11 +14,14 @@ public sealed class DraftPage(OfficeDb db, PlanBooks books, ApprovalCheck check)
     {
         var found = await db.Plans.AsNoTracking().Include(p => p.Stages).SingleOrDefaultAsync(p => p.Id == plan, stop);
         if (found is null) return null;
-        var stored = await db.StoredDrafts.AsNoTracking().SingleAsync(d => d.Id == found.DraftId, stop);
-        if (stored.Json.Length == 0) return null;
-        var lesson = await db.Lessons.AsNoTracking().SingleAsync(l => l.Id == found.LessonId, stop);
-        var student = await db.Students.AsNoTracking().SingleAsync(s => s.Id == found.StudentId, stop);
-        var (book, draft) = (await books.Of(found.DraftId, stop), DraftJson.Read(stored.Json));
+        var around = await (
+            from stored in db.StoredDrafts.AsNoTracking()
+            from lesson in db.Lessons
+            from person in db.Students
+            where stored.Id == found.DraftId && lesson.Id == found.LessonId && person.Id == found.StudentId
+            select new { stored.Json, stored.MadeAt, stored.RulebookSha256, lesson.HeldOn, lesson.Club, Student = person, IsInForce = db.BooksInForce.Any(b => b.Sha256 == stored.RulebookSha256) }).SingleAsync(stop);
+        if (around.Json.Length == 0) return null;
+        var (student, book, draft) = (around.Student, await books.Named(around.RulebookSha256, stop), DraftJson.Read(around.Json));
         return new DraftView
         {
             Id = found.Id,
@@ -26,17 +29,17 @@ public sealed class DraftPage(OfficeDb db, PlanBooks books, ApprovalCheck check)
             Status = found.Status,
             StudentId = student.Id,
             StudentName = student.FullName,
-            LessonId = lesson.Id,
-            LessonOn = lesson.HeldOn,
-            Club = lesson.Club,
+            LessonId = found.LessonId,
+            LessonOn = around.HeldOn,
+            Club = around.Club,
             Draft = draft,
             Book = book,
-            BookIsInForce = await db.BooksInForce.AnyAsync(b => b.Sha256 == stored.RulebookSha256, stop),
+            BookIsInForce = around.IsInForce,
             Stages = StageViews.Of(found, book, draft),
             Edits = PlanEdits.InOrder(await db.PlanEdits.AsNoTracking().Where(e => e.PlanId == plan).ToListAsync(stop)),
             Message = found.Message,
-            MadeAt = stored.MadeAt,
-            Obstacles = found.Status == PlanStatus.Draft ? await check.Of(found, stop) : Array.Empty<Refusal>(),
+            MadeAt = around.MadeAt,
+            Obstacles = found.Status == PlanStatus.Draft ? await check.Of(found, student, stop) : Array.Empty<Refusal>(),
         };
     }
 }

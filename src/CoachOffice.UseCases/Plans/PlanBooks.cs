@@ -14,12 +14,15 @@ public sealed class PlanBooks(OfficeDb db, Rulebooks rulebooks)
     public async Task<Book> InForce(CancellationToken stop = default) => (await Compiled(stop)).Book;
 
     /// <summary>The book in force, ready to draft by.</summary>
-    public Task<CompiledRulebook> Compiled(CancellationToken stop = default) => rulebooks.InForce(stop);
+    public Task<CompiledRulebook> Compiled(CancellationToken stop = default) => rulebooks.InForce(db, stop);
+
+    /// <summary>A book by the hash a draft names.</summary>
+    public async Task<Book> Named(string sha256, CancellationToken stop = default) => (await rulebooks.For(sha256, stop)).Book;
 
     /// <summary>The book a draft was made by.</summary>
     public async Task<Book> Of(DraftId draft, CancellationToken stop = default)
     {
         var sha = await db.StoredDrafts.Where(d => d.Id == draft).Select(d => d.RulebookSha256).SingleAsync(stop);
-        return (await rulebooks.For(sha, stop)).Book;
+        return await Named(sha, stop);
     }
 }

@@ -14,19 +14,23 @@ public sealed class PlanPage(OfficeDb db, PlanBooks books)
     {
         var found = await db.Plans.AsNoTracking().Include(p => p.Stages).Include(p => p.Changes).SingleOrDefaultAsync(p => p.Id == plan, stop);
         if (found is null) return null;
-        var lesson = await db.Lessons.AsNoTracking().SingleAsync(l => l.Id == found.LessonId, stop);
-        var student = await db.Students.AsNoTracking().SingleAsync(s => s.Id == found.StudentId, stop);
-        var book = await books.Of(found.DraftId, stop);
+        var around = await (
+            from draft in db.StoredDrafts.AsNoTracking()
+            from lesson in db.Lessons
+            from student in db.Students
+            where draft.Id == found.DraftId && lesson.Id == found.LessonId && student.Id == found.StudentId
+            select new { draft.RulebookSha256, lesson.HeldOn, Name = (student.GivenName + " " + student.FamilyName).Trim() }).SingleAsync(stop);
+        var book = await books.Named(around.RulebookSha256, stop);
         var looks = await db.Retests.AsNoTracking().Where(r => r.PlanId == plan).OrderBy(r => r.DueOn).ThenBy(r => r.Id).ToListAsync(stop);
         return new PlanView
         {
             Id = found.Id,
             Version = found.Version,
             Status = found.Status,
-            StudentId = student.Id,
-            StudentName = student.FullName,
-            LessonId = lesson.Id,
-            LessonOn = lesson.HeldOn,
+            StudentId = found.StudentId,
+            StudentName = around.Name,
+            LessonId = found.LessonId,
+            LessonOn = around.HeldOn,
             HoldReason = found.HoldReason,
             RestartsOn = found.RestartsOn,
             Message = found.Message,

@@ -32,7 +32,13 @@ public sealed class Rulebooks(IServiceScopeFactory scopes) : IDisposable
     public async Task<CompiledRulebook> InForce(CancellationToken stop = default)
     {
         await using var scope = scopes.CreateAsyncScope();
-        var db = scope.ServiceProvider.GetRequiredService<OfficeDb>();
+        return await InForce(scope.ServiceProvider.GetRequiredService<OfficeDb>(), stop);
+    }
+
+    /// <summary>The same, asked over a connection already at hand.</summary>
+    public async Task<CompiledRulebook> InForce(OfficeDb db, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(db);
         var sha256 = await db.BooksInForce.Select(b => b.Sha256).SingleOrDefaultAsync(stop);
         return sha256 is null ? throw new InvalidOperationException("No rulebook was adopted: AdoptShippedRulebook runs at start-up.") : await For(sha256, stop);
     }

@@ -10,7 +10,7 @@ public sealed record HistoryFacts
 {
     public required IReadOnlyList<HeldLesson> Lessons { get; init; }
 
-    public required IReadOnlyList<Plan> Plans { get; init; }
+    public required IReadOnlyList<HeldPlan> Plans { get; init; }
 
     public required IReadOnlyList<CheckIn> CheckIns { get; init; }
 

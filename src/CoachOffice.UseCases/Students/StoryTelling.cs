@@ -26,7 +26,7 @@ internal static class StoryTelling
     {
         foreach (var plan in facts.Plans)
         {
-            yield return new(StoryKind.Plan, plan.Id.Value, plan.CreatedAt.InZone(zone).Date, plan.CreatedAt, $"Plan drafted, {Count(plan.Stages.Count, "stage")}.");
+            yield return new(StoryKind.Plan, plan.Id.Value, plan.CreatedAt.InZone(zone).Date, plan.CreatedAt, $"Plan drafted, {Count(plan.Stages, "stage")}.");
             foreach (var change in plan.Changes)
                 yield return new(StoryKind.Plan, plan.Id.Value, change.At.InZone(zone).Date, change.At, $"{Said(change)} by {change.By}.");
         }

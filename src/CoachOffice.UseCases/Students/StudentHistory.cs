@@ -16,8 +16,8 @@ public sealed class StudentHistory(OfficeDb db)
     {
         Lessons = await db.Lessons.AsNoTracking().Where(l => l.StudentId == id).OrderByDescending(l => l.HeldOn).ThenByDescending(l => l.CreatedAt).Take(Most)
             .Select(l => new HeldLesson(l, l.AllReadings.Count(r => r.WithdrawnAt == null))).ToListAsync(stop),
-        Plans = await db.Plans.AsNoTracking().Include(p => p.Stages).Include(p => p.Changes).AsSplitQuery()
-            .Where(p => p.StudentId == id).OrderByDescending(p => p.CreatedAt).Take(Most).ToListAsync(stop),
+        Plans = await db.Plans.AsNoTracking().Where(p => p.StudentId == id).OrderByDescending(p => p.CreatedAt).Take(Most)
+            .Select(p => new HeldPlan(p.Id, p.LessonId, p.Status, p.CreatedAt, p.Stages.Count, p.Changes.ToList())).ToListAsync(stop),
         CheckIns = await db.CheckIns.AsNoTracking().Where(c => c.StudentId == id).OrderByDescending(c => c.At).Take(Most).ToListAsync(stop),
         Retests = await db.Retests.AsNoTracking().Where(r => r.StudentId == id).OrderByDescending(r => r.DueOn).Take(Most).ToListAsync(stop),
         Sent = await db.Messages.AsNoTracking().Where(m => m.StudentId == id && m.State == MessageState.Sent)

@@ -88,6 +88,7 @@ internal static class ShellSetup
                 options.Filters.Add<FormExpiredFilter>();
                 options.Filters.Add<NoHandlerFilter>();
                 options.Filters.Add<KeepableTextFilter>();
+                options.Filters.Add<OneConnection>();
             });
         services.AddRazorComponents();
     }

@@ -64,7 +64,7 @@ public sealed class IndexModel(ReadPractice read, ChangePractice change, IConfig
 
     private async Task<Practice> Look()
     {
-        var practice = await read.Now() ?? throw new InvalidOperationException("An account without a practice.");
+        var practice = await read.Again() ?? throw new InvalidOperationException("An account without a practice.");
         var server = configuration["Office:Mail:Host"];
         MailState = practice.IsDemo ? "This is the demo practice: messages are written into the data folder and never leave this machine."
             : string.IsNullOrEmpty(server) ? "No mail server is set, so messages are written as files into the folder mail of the data folder. Set Office:Mail in office.json to send them."

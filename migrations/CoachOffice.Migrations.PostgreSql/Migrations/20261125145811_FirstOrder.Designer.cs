@@ -12,7 +12,7 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace CoachOffice.Migrations.PostgreSql.Migrations
 {
     [DbContext(typeof(OfficeDb))]
-    [Migration("20261125134451_FirstOrder")]
+    [Migration("20261125145811_FirstOrder")]
     partial class FirstOrder
     {
         /// <inheritdoc />
@@ -324,11 +324,12 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.HasIndex("OnceKey")
                         .IsUnique();
 
-                    b.HasIndex("PlanId");
-
                     b.HasIndex("StudentId");
 
                     b.HasIndex("State", "DueAt");
+
+                    b.HasIndex("PlanId", "DueAt", "SentAt")
+                        .HasFilter("\"Kind\" = 'practice-nudge' AND \"State\" = 'sent'");
 
                     b.ToTable("Messages", (string)null);
                 });
@@ -554,9 +555,12 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
                     b.HasKey("Id");
 
+                    b.HasIndex("PracticedOn");
+
                     b.HasIndex("StudentId");
 
-                    b.HasIndex("Pain", "SeenAt");
+                    b.HasIndex("Emergency", "At")
+                        .HasFilter("\"Pain\" AND \"SeenAt\" IS NULL");
 
                     b.HasIndex("PlanId", "PracticedOn");
 
@@ -914,7 +918,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
                     b.HasKey("Id");
 
-                    b.HasIndex("SearchText", "Id", "ArchivedAt");
+                    b.HasIndex("ArchivedAt");
+
+                    b.HasIndex("ArchivedAt", "SearchText", "Id");
 
                     b.ToTable("Students", (string)null);
                 });

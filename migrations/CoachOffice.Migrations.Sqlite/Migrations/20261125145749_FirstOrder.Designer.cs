@@ -11,7 +11,7 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 namespace CoachOffice.Migrations.Sqlite.Migrations
 {
     [DbContext(typeof(OfficeDb))]
-    [Migration("20261125134433_FirstOrder")]
+    [Migration("20261125145749_FirstOrder")]
     partial class FirstOrder
     {
         /// <inheritdoc />
@@ -319,11 +319,12 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.HasIndex("OnceKey")
                         .IsUnique();
 
-                    b.HasIndex("PlanId");
-
                     b.HasIndex("StudentId");
 
                     b.HasIndex("State", "DueAt");
+
+                    b.HasIndex("PlanId", "DueAt", "SentAt")
+                        .HasFilter("\"Kind\" = 'practice-nudge' AND \"State\" = 'sent'");
 
                     b.ToTable("Messages", (string)null);
                 });
@@ -549,9 +550,12 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
                     b.HasKey("Id");
 
+                    b.HasIndex("PracticedOn");
+
                     b.HasIndex("StudentId");
 
-                    b.HasIndex("Pain", "SeenAt");
+                    b.HasIndex("Emergency", "At")
+                        .HasFilter("\"Pain\" AND \"SeenAt\" IS NULL");
 
                     b.HasIndex("PlanId", "PracticedOn");
 
@@ -908,7 +912,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
                     b.HasKey("Id");
 
-                    b.HasIndex("SearchText", "Id", "ArchivedAt");
+                    b.HasIndex("ArchivedAt");
+
+                    b.HasIndex("ArchivedAt", "SearchText", "Id");
 
                     b.ToTable("Students", (string)null);
                 });

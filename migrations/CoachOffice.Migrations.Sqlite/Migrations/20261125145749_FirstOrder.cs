@@ -707,14 +707,20 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 column: "Sha256");
 
             migrationBuilder.CreateIndex(
-                name: "IX_CheckIns_Pain_SeenAt",
+                name: "IX_CheckIns_Emergency_At",
                 table: "CheckIns",
-                columns: new[] { "Pain", "SeenAt" });
+                columns: new[] { "Emergency", "At" },
+                filter: "\"Pain\" AND \"SeenAt\" IS NULL");
 
             migrationBuilder.CreateIndex(
                 name: "IX_CheckIns_PlanId_PracticedOn",
                 table: "CheckIns",
                 columns: new[] { "PlanId", "PracticedOn" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_CheckIns_PracticedOn",
+                table: "CheckIns",
+                column: "PracticedOn");
 
             migrationBuilder.CreateIndex(
                 name: "IX_CheckIns_StudentId",
@@ -738,9 +744,10 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 unique: true);
 
             migrationBuilder.CreateIndex(
-                name: "IX_Messages_PlanId",
+                name: "IX_Messages_PlanId_DueAt_SentAt",
                 table: "Messages",
-                column: "PlanId");
+                columns: new[] { "PlanId", "DueAt", "SentAt" },
+                filter: "\"Kind\" = 'practice-nudge' AND \"State\" = 'sent'");
 
             migrationBuilder.CreateIndex(
                 name: "IX_Messages_State_DueAt",
@@ -866,9 +873,14 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 column: "StudentId");
 
             migrationBuilder.CreateIndex(
-                name: "IX_Students_SearchText_Id_ArchivedAt",
+                name: "IX_Students_ArchivedAt",
                 table: "Students",
-                columns: new[] { "SearchText", "Id", "ArchivedAt" });
+                column: "ArchivedAt");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Students_ArchivedAt_SearchText_Id",
+                table: "Students",
+                columns: new[] { "ArchivedAt", "SearchText", "Id" });
         }
 
         /// <inheritdoc />
