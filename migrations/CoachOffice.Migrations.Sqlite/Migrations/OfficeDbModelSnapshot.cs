@@ -320,8 +320,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
                     b.HasIndex("State", "DueAt");
 
-                    b.HasIndex("PlanId", "DueAt", "SentAt")
-                        .HasFilter("\"Kind\" = 'practice-nudge' AND \"State\" = 'sent'");
+                    b.HasIndex("Kind", "State", "DueAt", "PlanId");
+
+                    b.HasIndex("PlanId", "Kind", "State", "SentAt");
 
                     b.ToTable("Messages", (string)null);
                 });
@@ -547,14 +548,14 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
                     b.HasKey("Id");
 
-                    b.HasIndex("PracticedOn");
-
                     b.HasIndex("StudentId");
 
                     b.HasIndex("Emergency", "At")
                         .HasFilter("\"Pain\" AND \"SeenAt\" IS NULL");
 
                     b.HasIndex("PlanId", "PracticedOn");
+
+                    b.HasIndex("PracticedOn", "PlanId");
 
                     b.ToTable("CheckIns", (string)null);
                 });
