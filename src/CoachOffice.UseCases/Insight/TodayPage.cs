@@ -86,7 +86,7 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock)
         join stage in db.PlanStages on look.StageId equals stage.Id
         where look.Status == RetestStatus.Ready && look.DueOn <= today && student.ArchivedAt == null && (plan.Status == PlanStatus.Active || plan.Status == PlanStatus.Completed)
         orderby look.DueOn, look.Id
-        select new WaitingLook(look.Id, look.StudentId, (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, stage.DueOn, look.IsSecondLook);
+        select new WaitingLook(look.Id, look.StudentId, (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, stage.DueOn) { IsSecondLook = look.IsSecondLook };
 
     // Begins at who practised since yesterday, who are few whatever the size of the office; a database left to choose would begin at all re-tests to come.
     private async Task<IEnumerable<WaitingLook>> PutOff(LocalDate today, CancellationToken stop)
@@ -102,7 +102,7 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock)
             join plan in db.Plans on look.PlanId equals plan.Id
             join stage in db.PlanStages on look.StageId equals stage.Id
             where stages.Contains(look.StageId)
-            select new { look.Status, IsLive = student.ArchivedAt == null && (plan.Status == PlanStatus.Active || plan.Status == PlanStatus.Completed), Waiting = new WaitingLook(look.Id, look.StudentId, (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, stage.DueOn, look.IsSecondLook) }).ToListAsync(stop);
+            select new { look.Status, IsLive = student.ArchivedAt == null && (plan.Status == PlanStatus.Active || plan.Status == PlanStatus.Completed), Waiting = new WaitingLook(look.Id, look.StudentId, (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, stage.DueOn) { IsSecondLook = look.IsSecondLook } }).ToListAsync(stop);
         return looks.Where(l => l is { Status: RetestStatus.Ready, IsLive: true, Waiting.IsSecondLook: false } && l.Waiting.DueOn > today).Select(l => l.Waiting).OrderBy(w => w.DueOn).ThenBy(w => w.Id);
     }
 
@@ -135,5 +135,8 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock)
         return [.. quiet.Select(q => new TodaySilence(q.Id, q.Name, q.Plan, q.Last))];
     }
 
-    private sealed record WaitingLook(Guid Id, StudentId StudentId, string Name, string Fault, LocalDate DueOn, LocalDate? Ended, bool IsSecondLook);
+    private sealed record WaitingLook(Guid Id, StudentId StudentId, string Name, string Fault, LocalDate DueOn, LocalDate? Ended)
+    {
+        public bool IsSecondLook { get; init; }
+    }
 }
