@@ -3,6 +3,7 @@ using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.UseCases.FollowUps;
 using Microsoft.EntityFrameworkCore;
+using Book = CoachOffice.Domain.Plans.Rulebook;
 
 namespace CoachOffice.UseCases.Plans;
 
@@ -16,12 +17,10 @@ public sealed class PlanPage(OfficeDb db, PlanBooks books)
         if (found is null) return null;
         var around = await (
             from draft in db.StoredDrafts.AsNoTracking()
-            from lesson in db.Lessons
-            from student in db.Students
+            from lesson in db.Lessons from student in db.Students
             where draft.Id == found.DraftId && lesson.Id == found.LessonId && student.Id == found.StudentId
             select new { draft.RulebookSha256, lesson.HeldOn, Name = (student.GivenName + " " + student.FamilyName).Trim() }).SingleAsync(stop);
         var book = await books.Named(around.RulebookSha256, stop);
-        var looks = await db.Retests.AsNoTracking().Where(r => r.PlanId == plan).OrderBy(r => r.DueOn).ThenBy(r => r.Id).ToListAsync(stop);
         return new PlanView
         {
             Id = found.Id,
@@ -41,9 +40,15 @@ public sealed class PlanPage(OfficeDb db, PlanBooks books)
             Changes = [.. found.Changes.OrderBy(c => c.At).ThenBy(c => c.Id)],
             Edits = PlanEdits.InOrder(await db.PlanEdits.AsNoTracking().Where(e => e.PlanId == plan).ToListAsync(stop)),
             CheckIns = await db.CheckIns.AsNoTracking().Where(c => c.PlanId == plan).OrderByDescending(c => c.PracticedOn).ThenByDescending(c => c.At).ToListAsync(stop),
-            Retests = [.. looks.Select(r => new PlanRetest(r.Id, FaultWords.Measure(book, FaultId.Parse(r.Fault)), r.IsSecondLook, r.DueOn, r.Status, r.Verdict))],
+            Retests = await Retests(plan, book, stop),
             Messages = await Messages(plan, stop),
         };
+    }
+
+    private async Task<IReadOnlyList<PlanRetest>> Retests(PlanId plan, Book book, CancellationToken stop)
+    {
+        var looks = await db.Retests.AsNoTracking().Where(r => r.PlanId == plan).OrderBy(r => r.DueOn).ThenBy(r => r.Id).ToListAsync(stop);
+        return [.. looks.Select(r => new PlanRetest(r.Id, FaultWords.Measure(book, FaultId.Parse(r.Fault)), r.IsSecondLook, r.DueOn, r.Status, r.Verdict))];
     }
 
     private async Task<IReadOnlyList<PlanMessage>> Messages(PlanId plan, CancellationToken stop)
