@@ -26,7 +26,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 baseEntityType,
                 propertyCount: 14,
                 foreignKeyCount: 2,
-                unnamedIndexCount: 3,
+                unnamedIndexCount: 4,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -156,10 +156,14 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 new[] { studentId });
 
             var index0 = runtimeEntityType.AddIndex(
-                new[] { pain, seenAt });
+                new[] { emergency, at });
+            index0.AddAnnotation("Relational:Filter", "\"Pain\" AND \"SeenAt\" IS NULL");
 
             var index1 = runtimeEntityType.AddIndex(
                 new[] { planId, practicedOn });
+
+            var index2 = runtimeEntityType.AddIndex(
+                new[] { practicedOn, planId });
 
             return runtimeEntityType;
         }

@@ -27,7 +27,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 baseEntityType,
                 propertyCount: 17,
                 foreignKeyCount: 2,
-                unnamedIndexCount: 4,
+                unnamedIndexCount: 5,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -186,13 +186,16 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 unique: true);
 
             var index0 = runtimeEntityType.AddIndex(
-                new[] { planId });
-
-            var index1 = runtimeEntityType.AddIndex(
                 new[] { studentId });
 
-            var index2 = runtimeEntityType.AddIndex(
+            var index1 = runtimeEntityType.AddIndex(
                 new[] { state, dueAt });
+
+            var index2 = runtimeEntityType.AddIndex(
+                new[] { kind, state, dueAt, planId });
+
+            var index3 = runtimeEntityType.AddIndex(
+                new[] { planId, kind, state, sentAt });
 
             return runtimeEntityType;
         }

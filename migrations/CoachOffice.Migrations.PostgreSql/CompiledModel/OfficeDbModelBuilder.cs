@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("285d3d49-f1d6-44ac-a4ca-73867244f12b"), entityTypeCount: 26)
+            : base(skipDetectChanges: false, modelId: new Guid("26eeafda-aa34-4c47-b1a3-5df726070c83"), entityTypeCount: 26)
         {
         }
 

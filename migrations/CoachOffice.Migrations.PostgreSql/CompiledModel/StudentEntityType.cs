@@ -26,7 +26,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 typeof(Student),
                 baseEntityType,
                 propertyCount: 24,
-                unnamedIndexCount: 1,
+                unnamedIndexCount: 2,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -262,7 +262,10 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             runtimeEntityType.SetPrimaryKey(key);
 
             var index = runtimeEntityType.AddIndex(
-                new[] { searchText, id, archivedAt });
+                new[] { archivedAt });
+
+            var index0 = runtimeEntityType.AddIndex(
+                new[] { archivedAt, searchText, id });
 
             return runtimeEntityType;
         }

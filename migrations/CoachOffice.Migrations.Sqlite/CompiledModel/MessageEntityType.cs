@@ -26,7 +26,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 baseEntityType,
                 propertyCount: 17,
                 foreignKeyCount: 2,
-                unnamedIndexCount: 4,
+                unnamedIndexCount: 5,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -168,13 +168,16 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 unique: true);
 
             var index0 = runtimeEntityType.AddIndex(
-                new[] { planId });
-
-            var index1 = runtimeEntityType.AddIndex(
                 new[] { studentId });
 
-            var index2 = runtimeEntityType.AddIndex(
+            var index1 = runtimeEntityType.AddIndex(
                 new[] { state, dueAt });
+
+            var index2 = runtimeEntityType.AddIndex(
+                new[] { kind, state, dueAt, planId });
+
+            var index3 = runtimeEntityType.AddIndex(
+                new[] { planId, kind, state, sentAt });
 
             return runtimeEntityType;
         }

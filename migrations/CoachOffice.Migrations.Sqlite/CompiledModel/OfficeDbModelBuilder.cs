@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("5895f63b-9058-464a-ae49-5d0d6b888fdd"), entityTypeCount: 26)
+            : base(skipDetectChanges: false, modelId: new Guid("5629190b-4f70-4806-9d0d-ba88e4e1555c"), entityTypeCount: 26)
         {
         }
 

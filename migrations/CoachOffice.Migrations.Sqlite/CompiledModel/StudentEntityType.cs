@@ -25,7 +25,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 typeof(Student),
                 baseEntityType,
                 propertyCount: 24,
-                unnamedIndexCount: 1,
+                unnamedIndexCount: 2,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -237,7 +237,10 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             runtimeEntityType.SetPrimaryKey(key);
 
             var index = runtimeEntityType.AddIndex(
-                new[] { searchText, id, archivedAt });
+                new[] { archivedAt });
+
+            var index0 = runtimeEntityType.AddIndex(
+                new[] { archivedAt, searchText, id });
 
             return runtimeEntityType;
         }
