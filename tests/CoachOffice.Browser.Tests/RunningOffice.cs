@@ -66,6 +66,9 @@ public sealed class RunningOffice : WebApplicationFactory<Program>
         ArgumentNullException.ThrowIfNull(builder);
         builder.UseEnvironment("Production");
         builder.UseSetting("COACHOFFICE_DATA", _folder.FullName);
+
+        // The test is the clock here: the real minute must not take a letter before the test looks.
+        builder.UseSetting("Office:Clock:Enabled", "false");
         builder.ConfigureServices(services =>
         {
             services.RemoveAll<TimeProvider>();
