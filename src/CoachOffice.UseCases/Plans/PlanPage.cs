@@ -17,7 +17,8 @@ public sealed class PlanPage(OfficeDb db, PlanBooks books)
         if (found is null) return null;
         var around = await (
             from draft in db.StoredDrafts.AsNoTracking()
-            from lesson in db.Lessons from student in db.Students
+            from lesson in db.Lessons
+            from student in db.Students
             where draft.Id == found.DraftId && lesson.Id == found.LessonId && student.Id == found.StudentId
             select new { draft.RulebookSha256, lesson.HeldOn, Name = (student.GivenName + " " + student.FamilyName).Trim() }).SingleAsync(stop);
         var book = await books.Named(around.RulebookSha256, stop);
