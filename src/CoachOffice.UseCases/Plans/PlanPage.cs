@@ -3,6 +3,7 @@ using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.UseCases.FollowUps;
 using Microsoft.EntityFrameworkCore;
+using NodaTime;
 using Book = CoachOffice.Domain.Plans.Rulebook;
 
 namespace CoachOffice.UseCases.Plans;
@@ -15,13 +16,8 @@ public sealed class PlanPage(OfficeDb db, PlanBooks books)
     {
         var found = await db.Plans.AsNoTracking().Include(p => p.Stages).Include(p => p.Changes).SingleOrDefaultAsync(p => p.Id == plan, stop);
         if (found is null) return null;
-        var around = await (
-            from draft in db.StoredDrafts.AsNoTracking()
-            from lesson in db.Lessons
-            from student in db.Students
-            where draft.Id == found.DraftId && lesson.Id == found.LessonId && student.Id == found.StudentId
-            select new { draft.RulebookSha256, lesson.HeldOn, Name = (student.GivenName + " " + student.FamilyName).Trim() }).SingleAsync(stop);
-        var book = await books.Named(around.RulebookSha256, stop);
+        var around = await Around(found, stop);
+        var book = await books.Named(around.Rulebook, stop);
         return new PlanView
         {
             Id = found.Id,
@@ -46,6 +42,13 @@ public sealed class PlanPage(OfficeDb db, PlanBooks books)
         };
     }
 
+    private Task<Surroundings> Around(Plan plan, CancellationToken stop) =>
+        (from draft in db.StoredDrafts.AsNoTracking()
+         from lesson in db.Lessons
+         from student in db.Students
+         where draft.Id == plan.DraftId && lesson.Id == plan.LessonId && student.Id == plan.StudentId
+         select new Surroundings(draft.RulebookSha256, lesson.HeldOn, (student.GivenName + " " + student.FamilyName).Trim())).SingleAsync(stop);
+
     private async Task<IReadOnlyList<PlanRetest>> Retests(PlanId plan, Book book, CancellationToken stop)
     {
         var looks = await db.Retests.AsNoTracking().Where(r => r.PlanId == plan).OrderBy(r => r.DueOn).ThenBy(r => r.Id).ToListAsync(stop);
@@ -69,4 +72,6 @@ public sealed class PlanPage(OfficeDb db, PlanBooks books)
             }),
         ];
     }
+
+    private sealed record Surroundings(string Rulebook, LocalDate HeldOn, string Name);
 }
