@@ -9,13 +9,13 @@ using NodaTime;
 
 namespace CoachOffice.UseCases.Measuring;
 
-/// <summary>Which drills a student has worked on and what came of it, for the next draft. What was not practised enough is not judged and left out.</summary>
+/// <summary>Which drills a student has worked on and what came of it, for the next draft; a plan entered in error says nothing of them. What was not practised enough is not judged and left out.</summary>
 public sealed class TriedBefore(OfficeDb db, PracticeDays days)
 {
     /// <summary>By drill; the latest verdict counts.</summary>
     public async Task<IReadOnlyList<TriedDrill>> By(StudentId student, CancellationToken stop = default)
     {
-        var plans = await db.Plans.AsNoTracking().Include(p => p.Stages).Where(p => p.StudentId == student && p.ApprovedAt != null).ToListAsync(stop);
+        var plans = await db.Plans.AsNoTracking().Include(p => p.Stages).Where(p => p.StudentId == student && p.ApprovedAt != null && p.Status != PlanStatus.EnteredInError).ToListAsync(stop);
         var looks = await db.Retests.AsNoTracking().Where(r => r.StudentId == student && r.Status == RetestStatus.Completed).ToListAsync(stop);
         var notes = await db.CheckIns.AsNoTracking().Where(c => c.StudentId == student).ToListAsync(stop);
         var dates = await days.Dates(stop);

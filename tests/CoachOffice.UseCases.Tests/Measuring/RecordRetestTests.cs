@@ -52,22 +52,24 @@ public abstract class RecordRetestTests(OfficeFixture fixture)
     {
         var scene = await Approved();
         var drills = (await scene.Current()).Drills.Select(d => d.Drill).ToList();
-        for (var day = 3; day <= 15; day += 2)
-        {
-            scene.At(3, day, 18);
-            await scene.CheckIn(scene.Practised());
-        }
-
-        scene.At(3, 18);
-        var verdict = await Record(scene, "12 11 12 11 12");
+        var verdict = await WorkedInVain(scene);
         Assert.Contains("next draft leaves them out", verdict.Sentence, StringComparison.Ordinal);
-        scene.At(3, 20);
-        var lesson = await Scene.LessonOf(scene.Office, scene.Student, new LocalDate(2026, 3, 20));
-        var next = await scene.Office.Must((DraftPlan draft) => draft.For(lesson, scene.Office.Coach));
 
-        var view = (await scene.Office.Do((DraftPage page) => page.Of(next)))!;
+        var view = await NextDraft(scene);
+
         Assert.All(drills, drill => Assert.Contains(view.Draft.Withheld, w => w.Drill == drill && w.Reason == WithheldReason.TriedInVain));
         Assert.DoesNotContain(view.Stages.SelectMany(s => s.Drills), d => drills.Contains(d.Drill));
+    }
+
+    [Fact]
+    public async Task What_was_worked_on_in_a_plan_entered_in_error_counts_nowhere()
+    {
+        var scene = await Approved();
+        await WorkedInVain(scene);
+        var version = (await scene.Read()).Version;
+        await scene.Office.Must((MarkPlanInError mark) => mark.Now(scene.Plan, version, "made for another student", scene.Office.Coach));
+
+        Assert.DoesNotContain((await NextDraft(scene)).Draft.Withheld, w => w.Reason == WithheldReason.TriedInVain);
     }
 
     [Fact]
@@ -76,12 +78,8 @@ public abstract class RecordRetestTests(OfficeFixture fixture)
         var scene = await Approved();
         scene.At(3, 18);
         await Record(scene, "12 11 12 11 12");
-        scene.At(3, 20);
-        var lesson = await Scene.LessonOf(scene.Office, scene.Student, new LocalDate(2026, 3, 20));
 
-        var next = await scene.Office.Must((DraftPlan draft) => draft.For(lesson, scene.Office.Coach));
-
-        Assert.DoesNotContain((await scene.Office.Do((DraftPage page) => page.Of(next)))!.Draft.Withheld, w => w.Reason == WithheldReason.TriedInVain);
+        Assert.DoesNotContain((await NextDraft(scene)).Draft.Withheld, w => w.Reason == WithheldReason.TriedInVain);
     }
 
     [Fact]
@@ -147,6 +145,26 @@ public abstract class RecordRetestTests(OfficeFixture fixture)
         Assert.Equal((-5d, 5d), (view.Range.Low, view.Range.High));
         Assert.Equal(Scene.HeadShift, view.Fields[0].Measure.Id.Value);
         Assert.Equal(12d, view.Fields[0].LastTime);
+    }
+
+    private static async Task<KeptVerdict> WorkedInVain(Scene scene)
+    {
+        for (var day = 3; day <= 15; day += 2)
+        {
+            scene.At(3, day, 18);
+            await scene.CheckIn(scene.Practised());
+        }
+
+        scene.At(3, 18);
+        return await Record(scene, "12 11 12 11 12");
+    }
+
+    private static async Task<DraftView> NextDraft(Scene scene)
+    {
+        scene.At(3, 20);
+        var lesson = await Scene.LessonOf(scene.Office, scene.Student, new LocalDate(2026, 3, 20));
+        var next = await scene.Office.Must((DraftPlan draft) => draft.For(lesson, scene.Office.Coach));
+        return (await scene.Office.Do((DraftPage page) => page.Of(next)))!;
     }
 
     private static async Task<RetestForm> Form(Scene scene, string text, LocalDate? on = null)

@@ -110,4 +110,16 @@ public sealed class DraftPageTests : IAsyncLifetime
         await _coach.Send("form[action*='do=revoke']", ("Because", "Took up the piano"));
         Assert.Contains("Withdrawn", _coach.Page.QuerySelector(".next h2")!.TextContent, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task A_plan_entered_in_error_closes_for_the_student_and_stays_readable()
+    {
+        await _coach.Send("form.approve");
+
+        await _coach.Send("form[action*='do=error']", ("Because", "Meant for her sister"));
+
+        Assert.Contains("error", _coach.Page.QuerySelector(".next h2")!.TextContent, StringComparison.OrdinalIgnoreCase);
+        Assert.Empty(_coach.Page.QuerySelectorAll("form[action*='do=error'], form[action*='do=revoke'], form[action*='do=pause']"));
+        Assert.NotEmpty(_coach.Page.QuerySelectorAll(".drill-name"));
+    }
 }

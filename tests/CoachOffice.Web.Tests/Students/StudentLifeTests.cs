@@ -50,8 +50,11 @@ public sealed class StudentLifeTests : IAsyncLifetime
         Assert.Equal("/students", _owner.Path);
         await _owner.Open(path);
         Assert.StartsWith("Former student", _owner.Heading, StringComparison.Ordinal);
-        await _owner.Open($"{path}/erase");
-        Assert.Equal(HttpStatusCode.NotFound, _owner.Status);
+        foreach (var page in (string[])["erase", "edit"])
+        {
+            await _owner.Open($"{path}/{page}");
+            Assert.Equal(HttpStatusCode.NotFound, _owner.Status);
+        }
     }
 
     [Fact]

@@ -4,5 +4,5 @@ namespace CoachOffice.Web.Features.Plans;
 internal static class PlanSetup
 {
     public static void AddPlanPages(this IServiceCollection services) =>
-        services.AddScoped<PlanVerbs>().AddScoped<DrillVerbs>().AddScoped<StateVerbs>().AddScoped<CareVerbs>().AddScoped<StageOrder>();
+        services.AddScoped<PlanVerbs>().AddScoped<DrillVerbs>().AddScoped<StateVerbs>().AddScoped<EndPlanVerbs>().AddScoped<CareVerbs>().AddScoped<StageOrder>();
 }

@@ -7,7 +7,7 @@ using CoachOffice.Web.Shell.Wording;
 namespace CoachOffice.Web.Features.Plans;
 
 /// <summary>The steps of a plan's life.</summary>
-internal sealed class StateVerbs(ApprovePlan approve, PausePlan pause, ResumePlan resume, CompletePlan complete, RevokePlan revoke)
+internal sealed class StateVerbs(ApprovePlan approve, PausePlan pause, ResumePlan resume, CompletePlan complete, EndPlanVerbs end)
 {
     public PlanVerb? Named(string? step) => step switch
     {
@@ -15,8 +15,7 @@ internal sealed class StateVerbs(ApprovePlan approve, PausePlan pause, ResumePla
         "pause" => new("Paused. Nothing goes out until you resume it.", async (plan, post, actor) => (await pause.Now(plan, post.Version, post.Because ?? "", actor)).Refusals),
         "resume" => new("Resumed. The days to look again have moved with the pause.", Resume),
         "complete" => new("Completed.", async (plan, post, actor) => (await complete.Now(plan, post.Version, post.Because ?? "", actor)).Refusals),
-        "revoke" => new("Withdrawn. The student's page is closed.", async (plan, post, actor) => (await revoke.Now(plan, post.Version, post.Because ?? "", actor)).Refusals),
-        _ => null,
+        _ => end.Named(step),
     };
 
     private async Task<IReadOnlyList<Refusal>> Approve(PlanId plan, PlanPost post, Actor actor) => (await approve.Now(plan, post.Version, actor)).Refusals;

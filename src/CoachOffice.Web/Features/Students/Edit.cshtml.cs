@@ -43,7 +43,7 @@ public sealed class EditModel(ChangeStudent change, ReadStudent read, ReadPracti
     private async Task<StudentForm?> Saved()
     {
         var student = await read.Of(StudentId.From(Id));
-        if (student is null) return null;
+        if (student is null || student.ErasedAt is not null) return null;
         Name = student.FullName;
         var imperial = (await practice.Now())?.Units == UnitSystem.Imperial;
         return StudentFormFiller.From(student, Input.Version > 0 ? Input.Imperial : imperial);
