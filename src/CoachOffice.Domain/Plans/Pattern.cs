@@ -44,6 +44,9 @@ public sealed record Pattern
     /// <summary>Faults whose drills may not be in the plan when it fires.</summary>
     public IReadOnlyList<FaultId> Forbids { get; init; } = [];
 
+    /// <summary>What becomes of a fault it would explain while only readings are missing; null means that it waits.</summary>
+    public UnreadReadings? Unread { get; init; }
+
     /// <summary>One sentence a coach would say to the student.</summary>
     public required string Because { get; init; }
 

@@ -14,7 +14,7 @@ internal static class SortFaults
 
     public static Sorted Of(LessonAtHand at, CauseGraph graph, IReadOnlyList<PatternMatch> matches)
     {
-        var open = matches.Where(m => m.IsUndecided && m.Matched.Any(f => f.Weight >= ModerateWeight)).SelectMany(Consequences).ToHashSet();
+        var open = matches.Where(m => m.HoldsUp).SelectMany(Consequences).ToHashSet();
         List<Candidate> candidates = [], undecided = [];
         List<DraftParked> parked = [];
         foreach (var finding in at.Lesson.Findings.Where(f => f.Fault is not null))

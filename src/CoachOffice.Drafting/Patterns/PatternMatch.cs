@@ -30,6 +30,9 @@ public sealed record PatternMatch
     /// <summary>Not fired, yet something speaks for it and nothing against: only readings are missing.</summary>
     public bool IsUndecided => !Holds && Matched.Count > 0 && Missing.Count > 0 && Objections.Count == 0;
 
+    /// <summary>Undecided, and a fault it would explain waits for the missing readings.</summary>
+    public bool HoldsUp => IsUndecided && Pattern.Unread != UnreadReadings.Suggest && Matched.Any(f => f.Weight >= 2);
+
     /// <summary>Not fired, something speaks for it, and no more than one thing stands in the way.</summary>
     public bool IsNearMiss => !Holds && Matched.Any(f => f.Weight >= 2) && (IsUndecided || (Objections.Count == 1 && Missing.Count == 0));
 }

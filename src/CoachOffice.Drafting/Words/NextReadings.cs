@@ -41,7 +41,7 @@ internal sealed class NextReadings(LessonAtHand at, IReadOnlyList<PatternMatch> 
     }
 
     private IEnumerable<PatternMatch> Undecided(FaultId fault) =>
-        matches.Where(m => m.IsUndecided && m.Matched.Any(f => f.Weight >= 2) && SortFaults.Consequences(m).Contains(fault)).OrderBy(m => m.Missing.Count);
+        matches.Where(m => m.HoldsUp && SortFaults.Consequences(m).Contains(fault)).OrderBy(m => m.Missing.Count);
 
     /// <summary>One more reading is worth the trouble where it could name a cause for a fault that has none, or settle what a fault without a pattern belongs to.</summary>
     private bool WouldTell(PatternMatch match) =>

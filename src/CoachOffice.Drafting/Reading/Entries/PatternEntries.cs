@@ -40,6 +40,7 @@ internal sealed class PatternEntries(Shelf shelf)
             Over = entry.Distinct(entry.ItemsIf("over"), shelf.Ids.Pattern),
             Before = entry.Distinct(entry.ItemsIf("before"), shelf.Ids.Pattern),
             Forbids = _faults.List(entry, entry.ItemsIf("forbids")),
+            Unread = entry.WordIf<UnreadReadings>("unread") is UnreadReadings.Suggest ? UnreadReadings.Suggest : null,
             Because = entry.Text("because"),
             Rationale = entry.Text("rationale"),
             Debatable = entry.TextIf("debatable"),
