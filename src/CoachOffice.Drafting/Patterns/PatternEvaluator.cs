@@ -22,6 +22,10 @@ public static class PatternEvaluator
         return pattern.Clubs.Count == 0 || pattern.Clubs.Contains(club);
     }
 
+    /// <summary>One pattern of the book, and those its `unless` names; null when the book has none of this id or it does not speak of this club.</summary>
+    internal static PatternMatch? Match(Rulebook book, PatternId id, LessonContext lesson) =>
+        book.Find(id) is { } pattern && SpeaksOf(pattern, lesson.Club) ? Match(book, pattern, lesson, []) : null;
+
     private static PatternMatch Match(Rulebook book, Pattern pattern, LessonContext lesson, Dictionary<PatternId, PatternMatch> known)
     {
         if (known.TryGetValue(pattern.Id, out var done)) return done;
