@@ -13,7 +13,7 @@ internal sealed class BringOver(OfficeDb from, OfficeDb to)
 {
     // Keys belong to their own machine; links of letters nobody received open nothing.
     private static readonly Type[] StayBehind = [typeof(DataProtectionKey), typeof(PrivateLink)];
-    private static readonly Type[] Book = [typeof(KeptRulebook), typeof(BookInForce)];
+    private static readonly Type[] Book = [typeof(ShippedBook), typeof(KeptRulebook), typeof(RulebookEdition), typeof(BookInForce)];
     private static readonly MethodInfo OfType = typeof(BringOver).GetMethod(nameof(Rows), BindingFlags.Instance | BindingFlags.NonPublic)!;
 
     /// <summary>The rulebook in force and those kept; false when there is none yet.</summary>

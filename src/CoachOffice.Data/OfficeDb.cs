@@ -47,6 +47,10 @@ public sealed class OfficeDb(DbContextOptions<OfficeDb> options)
 
     public DbSet<KeptRulebook> KeptRulebooks => Set<KeptRulebook>();
 
+    public DbSet<ShippedBook> ShippedBooks => Set<ShippedBook>();
+
+    public DbSet<RulebookEdition> RulebookEditions => Set<RulebookEdition>();
+
     public DbSet<BookInForce> BooksInForce => Set<BookInForce>();
 
     public DbSet<DataProtectionKey> DataProtectionKeys { get; set; } = null!;

@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("26eeafda-aa34-4c47-b1a3-5df726070c83"), entityTypeCount: 26)
+            : base(skipDetectChanges: false, modelId: new Guid("62a11801-0d1a-45c4-9107-ca4c0331af67"), entityTypeCount: 28)
         {
         }
 
@@ -33,6 +33,8 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var planChange = PlanChangeEntityType.Create(this);
             var planEdit = PlanEditEntityType.Create(this);
             var planStage = PlanStageEntityType.Create(this);
+            var rulebookEdition = RulebookEditionEntityType.Create(this);
+            var shippedBook = ShippedBookEntityType.Create(this);
             var storedDraft = StoredDraftEntityType.Create(this);
             var student = StudentEntityType.Create(this);
             var dataProtectionKey = DataProtectionKeyEntityType.Create(this);
@@ -55,15 +57,19 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             RetestEntityType.CreateForeignKey2(retest, plan);
             RetestEntityType.CreateForeignKey3(retest, planStage);
             RetestEntityType.CreateForeignKey4(retest, student);
-            BookInForceEntityType.CreateForeignKey1(bookInForce, keptRulebook);
+            BookInForceEntityType.CreateForeignKey1(bookInForce, rulebookEdition);
+            BookInForceEntityType.CreateForeignKey2(bookInForce, keptRulebook);
             CheckInEntityType.CreateForeignKey1(checkIn, plan);
             CheckInEntityType.CreateForeignKey2(checkIn, student);
+            KeptRulebookEntityType.CreateForeignKey1(keptRulebook, shippedBook);
             PlanEntityType.CreateForeignKey1(plan, storedDraft);
             PlanEntityType.CreateForeignKey2(plan, lesson);
             PlanEntityType.CreateForeignKey3(plan, student);
             PlanChangeEntityType.CreateForeignKey1(planChange, plan);
             PlanEditEntityType.CreateForeignKey1(planEdit, plan);
             PlanStageEntityType.CreateForeignKey1(planStage, plan);
+            RulebookEditionEntityType.CreateForeignKey1(rulebookEdition, keptRulebook);
+            RulebookEditionEntityType.CreateForeignKey2(rulebookEdition, shippedBook);
             StoredDraftEntityType.CreateForeignKey1(storedDraft, lesson);
             StoredDraftEntityType.CreateForeignKey2(storedDraft, keptRulebook);
             StoredDraftEntityType.CreateForeignKey3(storedDraft, student);
@@ -91,6 +97,8 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             PlanChangeEntityType.CreateAnnotations(planChange);
             PlanEditEntityType.CreateAnnotations(planEdit);
             PlanStageEntityType.CreateAnnotations(planStage);
+            RulebookEditionEntityType.CreateAnnotations(rulebookEdition);
+            ShippedBookEntityType.CreateAnnotations(shippedBook);
             StoredDraftEntityType.CreateAnnotations(storedDraft);
             StudentEntityType.CreateAnnotations(student);
             DataProtectionKeyEntityType.CreateAnnotations(dataProtectionKey);

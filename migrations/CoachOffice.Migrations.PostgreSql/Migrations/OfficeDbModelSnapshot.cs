@@ -490,6 +490,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<int>("Edition")
+                        .HasColumnType("integer");
+
                     b.Property<string>("Sha256")
                         .IsRequired()
                         .HasColumnType("character varying(64)");
@@ -499,6 +502,8 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         .HasColumnType("integer");
 
                     b.HasKey("Id");
+
+                    b.HasIndex("Edition");
 
                     b.HasIndex("Sha256");
 
@@ -574,11 +579,16 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.Property<DateTime>("KeptAt")
                         .HasColumnType("timestamp with time zone");
 
+                    b.Property<string>("ShippedSha256")
+                        .HasColumnType("character varying(64)");
+
                     b.Property<string>("Text")
                         .IsRequired()
                         .HasColumnType("text");
 
                     b.HasKey("Sha256");
+
+                    b.HasIndex("ShippedSha256");
 
                     b.ToTable("KeptRulebooks", (string)null);
                 });
@@ -769,6 +779,73 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.HasIndex("PlanId");
 
                     b.ToTable("PlanStages", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Plans.RulebookEdition", b =>
+                {
+                    b.Property<int>("Number")
+                        .HasColumnType("integer");
+
+                    b.Property<DateTime>("AdoptedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid?>("By")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("ByName")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Changes")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.Property<string>("Own")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Sha256")
+                        .IsRequired()
+                        .HasColumnType("character varying(64)");
+
+                    b.Property<string>("ShippedSha256")
+                        .IsRequired()
+                        .HasColumnType("character varying(64)");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Number");
+
+                    b.HasIndex("Sha256");
+
+                    b.HasIndex("ShippedSha256");
+
+                    b.ToTable("RulebookEditions", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Plans.ShippedBook", b =>
+                {
+                    b.Property<string>("Sha256")
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Sha256");
+
+                    b.ToTable("ShippedBooks", (string)null);
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Plans.StoredDraft", b =>
@@ -1168,6 +1245,12 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
             modelBuilder.Entity("CoachOffice.Domain.Plans.BookInForce", b =>
                 {
+                    b.HasOne("CoachOffice.Domain.Plans.RulebookEdition", null)
+                        .WithMany()
+                        .HasForeignKey("Edition")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
                     b.HasOne("CoachOffice.Domain.Plans.KeptRulebook", null)
                         .WithMany()
                         .HasForeignKey("Sha256")
@@ -1188,6 +1271,14 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         .HasForeignKey("StudentId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Plans.KeptRulebook", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Plans.ShippedBook", null)
+                        .WithMany()
+                        .HasForeignKey("ShippedSha256")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Plans.Plan", b =>
@@ -1234,6 +1325,21 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.HasOne("CoachOffice.Domain.Plans.Plan", null)
                         .WithMany("Stages")
                         .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Plans.RulebookEdition", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Plans.KeptRulebook", null)
+                        .WithMany()
+                        .HasForeignKey("Sha256")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Plans.ShippedBook", null)
+                        .WithMany()
+                        .HasForeignKey("ShippedSha256")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

@@ -22,9 +22,9 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 "CoachOffice.Domain.Plans.BookInForce",
                 typeof(BookInForce),
                 baseEntityType,
-                propertyCount: 5,
-                foreignKeyCount: 1,
-                unnamedIndexCount: 1,
+                propertyCount: 6,
+                foreignKeyCount: 2,
+                unnamedIndexCount: 2,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -49,6 +49,13 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 propertyInfo: typeof(BookInForce).GetProperty("AdoptedBy", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(BookInForce).GetField("<AdoptedBy>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly));
 
+            var edition = runtimeEntityType.AddProperty(
+                "Edition",
+                typeof(int),
+                propertyInfo: typeof(BookInForce).GetProperty("Edition", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(BookInForce).GetField("<Edition>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                sentinel: 0);
+
             var sha256 = runtimeEntityType.AddProperty(
                 "Sha256",
                 typeof(string),
@@ -68,12 +75,26 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             runtimeEntityType.SetPrimaryKey(key);
 
             var index = runtimeEntityType.AddIndex(
+                new[] { edition });
+
+            var index0 = runtimeEntityType.AddIndex(
                 new[] { sha256 });
 
             return runtimeEntityType;
         }
 
         public static RuntimeForeignKey CreateForeignKey1(RuntimeEntityType declaringEntityType, RuntimeEntityType principalEntityType)
+        {
+            var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("Edition") },
+                principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Number") }),
+                principalEntityType,
+                deleteBehavior: DeleteBehavior.Restrict,
+                required: true);
+
+            return runtimeForeignKey;
+        }
+
+        public static RuntimeForeignKey CreateForeignKey2(RuntimeEntityType declaringEntityType, RuntimeEntityType principalEntityType)
         {
             var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("Sha256") },
                 principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Sha256") }),

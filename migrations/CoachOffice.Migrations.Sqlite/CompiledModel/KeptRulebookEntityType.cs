@@ -3,6 +3,7 @@ using System;
 using System.Reflection;
 using CoachOffice.Data.Columns;
 using CoachOffice.Domain.Plans;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Metadata;
 using NodaTime;
@@ -21,7 +22,9 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 "CoachOffice.Domain.Plans.KeptRulebook",
                 typeof(KeptRulebook),
                 baseEntityType,
-                propertyCount: 3,
+                propertyCount: 4,
+                foreignKeyCount: 1,
+                unnamedIndexCount: 1,
                 keyCount: 1);
 
             var sha256 = runtimeEntityType.AddProperty(
@@ -40,6 +43,13 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 valueConverter: new Instants());
             keptAt.SetSentinelFromProviderValue(new DateTime(1970, 1, 1, 0, 0, 0, 0, DateTimeKind.Utc));
 
+            var shippedSha256 = runtimeEntityType.AddProperty(
+                "ShippedSha256",
+                typeof(string),
+                propertyInfo: typeof(KeptRulebook).GetProperty("ShippedSha256", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(KeptRulebook).GetField("<ShippedSha256>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true);
+
             var text = runtimeEntityType.AddProperty(
                 "Text",
                 typeof(string),
@@ -50,7 +60,20 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 new[] { sha256 });
             runtimeEntityType.SetPrimaryKey(key);
 
+            var index = runtimeEntityType.AddIndex(
+                new[] { shippedSha256 });
+
             return runtimeEntityType;
+        }
+
+        public static RuntimeForeignKey CreateForeignKey1(RuntimeEntityType declaringEntityType, RuntimeEntityType principalEntityType)
+        {
+            var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("ShippedSha256") },
+                principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Sha256") }),
+                principalEntityType,
+                deleteBehavior: DeleteBehavior.Restrict);
+
+            return runtimeForeignKey;
         }
 
         public static void CreateAnnotations(RuntimeEntityType runtimeEntityType)

@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("5629190b-4f70-4806-9d0d-ba88e4e1555c"), entityTypeCount: 26)
+            : base(skipDetectChanges: false, modelId: new Guid("286ec7bc-9b17-40a8-abc6-825b434767b7"), entityTypeCount: 28)
         {
         }
 
@@ -32,6 +32,8 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var planChange = PlanChangeEntityType.Create(this);
             var planEdit = PlanEditEntityType.Create(this);
             var planStage = PlanStageEntityType.Create(this);
+            var rulebookEdition = RulebookEditionEntityType.Create(this);
+            var shippedBook = ShippedBookEntityType.Create(this);
             var storedDraft = StoredDraftEntityType.Create(this);
             var student = StudentEntityType.Create(this);
             var dataProtectionKey = DataProtectionKeyEntityType.Create(this);
@@ -54,15 +56,19 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             RetestEntityType.CreateForeignKey2(retest, plan);
             RetestEntityType.CreateForeignKey3(retest, planStage);
             RetestEntityType.CreateForeignKey4(retest, student);
-            BookInForceEntityType.CreateForeignKey1(bookInForce, keptRulebook);
+            BookInForceEntityType.CreateForeignKey1(bookInForce, rulebookEdition);
+            BookInForceEntityType.CreateForeignKey2(bookInForce, keptRulebook);
             CheckInEntityType.CreateForeignKey1(checkIn, plan);
             CheckInEntityType.CreateForeignKey2(checkIn, student);
+            KeptRulebookEntityType.CreateForeignKey1(keptRulebook, shippedBook);
             PlanEntityType.CreateForeignKey1(plan, storedDraft);
             PlanEntityType.CreateForeignKey2(plan, lesson);
             PlanEntityType.CreateForeignKey3(plan, student);
             PlanChangeEntityType.CreateForeignKey1(planChange, plan);
             PlanEditEntityType.CreateForeignKey1(planEdit, plan);
             PlanStageEntityType.CreateForeignKey1(planStage, plan);
+            RulebookEditionEntityType.CreateForeignKey1(rulebookEdition, keptRulebook);
+            RulebookEditionEntityType.CreateForeignKey2(rulebookEdition, shippedBook);
             StoredDraftEntityType.CreateForeignKey1(storedDraft, lesson);
             StoredDraftEntityType.CreateForeignKey2(storedDraft, keptRulebook);
             StoredDraftEntityType.CreateForeignKey3(storedDraft, student);
@@ -90,6 +96,8 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             PlanChangeEntityType.CreateAnnotations(planChange);
             PlanEditEntityType.CreateAnnotations(planEdit);
             PlanStageEntityType.CreateAnnotations(planStage);
+            RulebookEditionEntityType.CreateAnnotations(rulebookEdition);
+            ShippedBookEntityType.CreateAnnotations(shippedBook);
             StoredDraftEntityType.CreateAnnotations(storedDraft);
             StudentEntityType.CreateAnnotations(student);
             DataProtectionKeyEntityType.CreateAnnotations(dataProtectionKey);

@@ -485,6 +485,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<int>("Edition")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("Sha256")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -494,6 +497,8 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         .HasColumnType("INTEGER");
 
                     b.HasKey("Id");
+
+                    b.HasIndex("Edition");
 
                     b.HasIndex("Sha256");
 
@@ -569,11 +574,16 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.Property<DateTime>("KeptAt")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("ShippedSha256")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Text")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
                     b.HasKey("Sha256");
+
+                    b.HasIndex("ShippedSha256");
 
                     b.ToTable("KeptRulebooks", (string)null);
                 });
@@ -764,6 +774,73 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.HasIndex("PlanId");
 
                     b.ToTable("PlanStages", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Plans.RulebookEdition", b =>
+                {
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("AdoptedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("By")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ByName")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Changes")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Own")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Sha256")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ShippedSha256")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Number");
+
+                    b.HasIndex("Sha256");
+
+                    b.HasIndex("ShippedSha256");
+
+                    b.ToTable("RulebookEditions", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Plans.ShippedBook", b =>
+                {
+                    b.Property<string>("Sha256")
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Sha256");
+
+                    b.ToTable("ShippedBooks", (string)null);
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Plans.StoredDraft", b =>
@@ -1156,6 +1233,12 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
             modelBuilder.Entity("CoachOffice.Domain.Plans.BookInForce", b =>
                 {
+                    b.HasOne("CoachOffice.Domain.Plans.RulebookEdition", null)
+                        .WithMany()
+                        .HasForeignKey("Edition")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
                     b.HasOne("CoachOffice.Domain.Plans.KeptRulebook", null)
                         .WithMany()
                         .HasForeignKey("Sha256")
@@ -1176,6 +1259,14 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         .HasForeignKey("StudentId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Plans.KeptRulebook", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Plans.ShippedBook", null)
+                        .WithMany()
+                        .HasForeignKey("ShippedSha256")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Plans.Plan", b =>
@@ -1222,6 +1313,21 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.HasOne("CoachOffice.Domain.Plans.Plan", null)
                         .WithMany("Stages")
                         .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Plans.RulebookEdition", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Plans.KeptRulebook", null)
+                        .WithMany()
+                        .HasForeignKey("Sha256")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Plans.ShippedBook", null)
+                        .WithMany()
+                        .HasForeignKey("ShippedSha256")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

@@ -10,5 +10,6 @@ internal sealed class BookInForceMapping : IEntityTypeConfiguration<BookInForce>
     {
         builder.ToTable("BooksInForce");
         builder.HasOne<KeptRulebook>().WithMany().HasForeignKey(b => b.Sha256);
+        builder.HasOne<RulebookEdition>().WithMany().HasForeignKey(b => b.Edition);
     }
 }

@@ -11,5 +11,6 @@ internal sealed class KeptRulebookMapping : IEntityTypeConfiguration<KeptRuleboo
         builder.ToTable("KeptRulebooks");
         builder.HasKey(b => b.Sha256);
         builder.Property(b => b.Sha256).HasMaxLength(64);
+        builder.HasOne<ShippedBook>().WithMany().HasForeignKey(b => b.ShippedSha256);
     }
 }

@@ -10,6 +10,10 @@ internal static class PostgreSqlBackstops
         FOR EACH ROW EXECUTE FUNCTION "Keep_refuse"('audit entries never change');
         CREATE OR REPLACE TRIGGER "Keep_KeptRulebooks" BEFORE UPDATE OR DELETE ON "KeptRulebooks"
         FOR EACH ROW EXECUTE FUNCTION "Keep_refuse"('kept rulebooks never change');
+        CREATE OR REPLACE TRIGGER "Keep_ShippedBooks" BEFORE UPDATE OR DELETE ON "ShippedBooks"
+        FOR EACH ROW EXECUTE FUNCTION "Keep_refuse"('shipped rulebooks never change');
+        CREATE OR REPLACE TRIGGER "Keep_RulebookEditions" BEFORE UPDATE OR DELETE ON "RulebookEditions"
+        FOR EACH ROW EXECUTE FUNCTION "Keep_refuse"('editions of the rulebook never change');
         CREATE OR REPLACE TRIGGER "Keep_StoredDrafts" BEFORE UPDATE ON "StoredDrafts"
         FOR EACH ROW WHEN (NEW."Json" <> '') EXECUTE FUNCTION "Keep_refuse"('stored drafts never change, they can only be emptied');
         """;

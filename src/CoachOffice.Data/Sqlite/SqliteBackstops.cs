@@ -12,6 +12,14 @@ internal static class SqliteBackstops
         BEGIN SELECT RAISE(ABORT, 'kept rulebooks never change'); END;
         CREATE TRIGGER IF NOT EXISTS "Keep_KeptRulebooks_delete" BEFORE DELETE ON "KeptRulebooks"
         BEGIN SELECT RAISE(ABORT, 'kept rulebooks never change'); END;
+        CREATE TRIGGER IF NOT EXISTS "Keep_ShippedBooks_update" BEFORE UPDATE ON "ShippedBooks"
+        BEGIN SELECT RAISE(ABORT, 'shipped rulebooks never change'); END;
+        CREATE TRIGGER IF NOT EXISTS "Keep_ShippedBooks_delete" BEFORE DELETE ON "ShippedBooks"
+        BEGIN SELECT RAISE(ABORT, 'shipped rulebooks never change'); END;
+        CREATE TRIGGER IF NOT EXISTS "Keep_RulebookEditions_update" BEFORE UPDATE ON "RulebookEditions"
+        BEGIN SELECT RAISE(ABORT, 'editions of the rulebook never change'); END;
+        CREATE TRIGGER IF NOT EXISTS "Keep_RulebookEditions_delete" BEFORE DELETE ON "RulebookEditions"
+        BEGIN SELECT RAISE(ABORT, 'editions of the rulebook never change'); END;
         CREATE TRIGGER IF NOT EXISTS "Keep_StoredDrafts_update" BEFORE UPDATE ON "StoredDrafts"
         WHEN NEW."Json" <> ''
         BEGIN SELECT RAISE(ABORT, 'stored drafts never change, they can only be emptied'); END;

@@ -15,6 +15,9 @@ public sealed record Actor(AccountId? Account, string Name, Policy? Policy)
     /// <summary>May record lessons, draft and approve plans.</summary>
     public bool MayTeach => Policy is Access.Policy.Owner or Access.Policy.Coach;
 
+    /// <summary>May change the rules that plans are drafted by: whoever teaches by them.</summary>
+    public bool MayChangeRules => MayTeach;
+
     /// <summary>May keep students' details.</summary>
     public bool MayKeepStudents => Policy is not null;
 

@@ -2,7 +2,7 @@ using NodaTime;
 
 namespace CoachOffice.Domain.Plans;
 
-/// <summary>Which rulebook new drafts are made by: one row, adopted by compare-and-set on the previous hash.</summary>
+/// <summary>Which rulebook new drafts are made by: one row, adopted by compare-and-set on its version.</summary>
 public sealed class BookInForce
 {
     private BookInForce()
@@ -11,6 +11,9 @@ public sealed class BookInForce
 
     /// <summary>Always 1: there is one book in force.</summary>
     public int Id { get; private set; } = 1;
+
+    /// <summary>The edition, by its number.</summary>
+    public int Edition { get; private set; }
 
     public string Sha256 { get; private set; } = "";
 
@@ -22,13 +25,17 @@ public sealed class BookInForce
     public int Version { get; private set; }
 
     /// <summary>The first book of a practice.</summary>
-    public static BookInForce First(string sha256, string by, Instant now)
+    public static BookInForce First(RulebookEdition edition)
     {
         var book = new BookInForce();
-        book.Adopt(sha256, by, now);
+        book.Adopt(edition);
         return book;
     }
 
-    /// <summary>Takes another book into force.</summary>
-    public void Adopt(string sha256, string by, Instant now) => (Sha256, AdoptedBy, AdoptedAt) = (sha256, by, now);
+    /// <summary>Takes another edition into force.</summary>
+    public void Adopt(RulebookEdition edition)
+    {
+        ArgumentNullException.ThrowIfNull(edition);
+        (Edition, Sha256, AdoptedBy, AdoptedAt) = (edition.Number, edition.Sha256, edition.ByName, edition.AdoptedAt);
+    }
 }

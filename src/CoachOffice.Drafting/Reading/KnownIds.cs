@@ -1,3 +1,4 @@
+using CoachOffice.Domain;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Drafting.Reading.Nodes;
@@ -8,7 +9,7 @@ namespace CoachOffice.Drafting.Reading;
 internal sealed class KnownIds
 {
     private readonly FaultList _faults;
-    private readonly bool _complete;
+    private readonly RuleFiles _files;
     private readonly IReadOnlyDictionary<string, Node> _measures;
     private readonly IReadOnlyDictionary<string, Node> _patterns;
     private readonly IReadOnlyDictionary<string, Node> _drills;
@@ -17,7 +18,7 @@ internal sealed class KnownIds
     public KnownIds(RuleFiles files, FaultList faults)
     {
         _faults = faults;
-        _complete = files.Complete;
+        _files = files;
         _measures = Declared(files.Entries("measures"));
         _patterns = Declared(files.Entries("patterns"));
         _drills = Declared(files.Entries("drills"));
@@ -48,10 +49,15 @@ internal sealed class KnownIds
 
     private string Checked(Position at, string path, string id, string kind, IReadOnlyDictionary<string, Node> known)
     {
-        if (known.ContainsKey(id) || !_complete) return id.Length == 0 ? "?" : id;
-        var nearest = Words.Nearest(id, known.Keys);
-        _faults.Add(at, path, $"there is no {kind} {Words.Quote(id)}{(nearest is null ? "" : $"; nearest: {nearest}")}");
+        if (known.ContainsKey(id) || !_files.Complete) return id.Length == 0 ? "?" : id;
+        _faults.Add(at, path, $"there is no {kind} {Words.Quote(id)}{Hint(id, kind, known.Keys)}");
         return "?";
+    }
+
+    private string Hint(string id, string kind, IEnumerable<string> known)
+    {
+        if (_files.IsRemoved(new EntryId(Terms.Parse<EntryKind>(kind), id))) return " any more: your own rules remove it";
+        return Words.Nearest(id, known) is { } nearest ? $"; nearest: {nearest}" : "";
     }
 
     private Dictionary<string, Node> Declared(IReadOnlyList<Node> entries)

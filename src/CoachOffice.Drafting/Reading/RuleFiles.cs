@@ -1,23 +1,27 @@
 using System.Text;
+using CoachOffice.Domain.Plans;
 using CoachOffice.Drafting.Reading.Nodes;
+using CoachOffice.Drafting.Reading.Own;
 
 namespace CoachOffice.Drafting.Reading;
 
-/// <summary>All rule files as positioned trees. Entries of one kind may be spread over any files.</summary>
+/// <summary>All rule files as positioned trees, a practice's own laid over the shipped ones. Entries of one kind may be spread over any files.</summary>
 internal sealed class RuleFiles
 {
-    private static readonly string[] Kinds =
-    [
-        "name", "measures", "ranges", "adjustments", "patterns", "train-after", "goals", "dosage", "drills", "progressions", "cautions", "cases",
-    ];
+    private static readonly string[] OwnNames = ["removed", "replaced"];
 
-    private readonly List<MapNode> _roots = [];
+    private readonly List<MapNode> _shipped = [];
+    private readonly List<MapNode> _own = [];
+    private readonly Dictionary<string, IReadOnlyList<Node>> _entries = new(StringComparer.Ordinal);
     private readonly FaultList _faults;
+    private readonly OwnChanges _changes;
 
     public RuleFiles(RulebookText text, FaultList faults)
     {
         _faults = faults;
         foreach (var (file, content) in text.Files) Add(file, content);
+        _changes = new OwnChanges(_shipped, _own, faults);
+        if (Complete) _changes.Check();
     }
 
     /// <summary>False when a file could not be read at all, so that an id not found may merely stand there.</summary>
@@ -26,28 +30,41 @@ internal sealed class RuleFiles
     /// <summary>Where to report that something is missing altogether.</summary>
     public Position Start { get; private set; } = new("rulebook.yaml", 1, 1);
 
-    /// <summary>All entries of a kind, in the order of files and lines.</summary>
-    public IReadOnlyList<Node> Entries(string kind)
-    {
-        var found = new List<Node>();
-        foreach (var root in _roots)
-        {
-            if (root.Find(kind) is not { } node) continue;
-            if (node is ListNode list) found.AddRange(list.Items);
-            else _faults.Add(node, $"a list of {kind} is expected, not {node.Kind}");
-        }
+    /// <summary>What is the practice's own.</summary>
+    public OwnRules Own => _changes.Rules();
 
-        return found;
+    /// <summary>All entries of a kind, in the order of files and lines.</summary>
+    public IReadOnlyList<Node> Entries(string list)
+    {
+        if (_entries.TryGetValue(list, out var known)) return known;
+        var kind = EntryLists.KindOf(list);
+        var entries = Items(_shipped, list).Where(node => !_changes.Hides(kind, node)).Concat(Items(_own, list));
+        return _entries[list] = [.. entries.Select(node => _changes.Pruned(kind, node))];
     }
 
-    /// <summary>The one value of a kind that a rulebook has once; faults when it is missing or there twice.</summary>
+    /// <summary>The one value of a kind that a rulebook has once, a practice's own first; faults when it is missing or there twice.</summary>
     public Node? TheOnly(string kind)
     {
-        var found = _roots.Select(root => root.Find(kind)).OfType<Node>().ToList();
+        var found = Values(_own, kind);
+        if (found.Count == 0) found = Values(_shipped, kind);
         if (found.Count == 0 && Complete) _faults.Add(Start, Fault.WholeFile, $"no file of the rulebook has '{kind}'; one must");
         foreach (var second in found.Skip(1)) _faults.Add(second, $"'{kind}' stands in {found[0].At.File}:{found[0].At.Line} already; a rulebook has it once");
         return found.FirstOrDefault();
     }
+
+    /// <summary>True when a practice took this entry away.</summary>
+    public bool IsRemoved(EntryId id) => _changes.IsRemoved(id);
+
+    private IEnumerable<Node> Items(List<MapNode> roots, string list)
+    {
+        foreach (var node in Values(roots, list))
+        {
+            if (node is not ListNode items) _faults.Add(node, $"a list of {list} is expected, not {node.Kind}");
+            else foreach (var item in items.Items) yield return item;
+        }
+    }
+
+    private static List<Node> Values(List<MapNode> roots, string name) => [.. roots.Select(root => root.Find(name)).OfType<Node>()];
 
     private void Add(string file, string content)
     {
@@ -57,10 +74,12 @@ internal sealed class RuleFiles
             return;
         }
 
-        if (_roots.Count == 0 || root.Find("name") is not null) Start = new Position(file, 1, 1);
-        _roots.Add(root);
-        foreach (var entry in root.Entries.Where(e => !Kinds.Contains(e.Name)))
-            _faults.Add(entry.At, entry.Value.Path, $"{Words.Quote(entry.Name)} is no part of a rulebook{Words.Right(entry.Name, Kinds)}");
+        var isOwn = RulebookText.IsOwn(file);
+        if (!isOwn && (_shipped.Count == 0 || root.Find("name") is not null)) Start = new Position(file, 1, 1);
+        (isOwn ? _own : _shipped).Add(root);
+        IReadOnlyCollection<string> names = isOwn ? [.. EntryLists.Names, .. OwnNames] : EntryLists.Names;
+        foreach (var entry in root.Entries.Where(e => !names.Contains(e.Name)))
+            _faults.Add(entry.At, entry.Value.Path, $"{Words.Quote(entry.Name)} is no part of a rulebook{Words.Right(entry.Name, names)}");
     }
 
     private MapNode? Tree(string file, string content)

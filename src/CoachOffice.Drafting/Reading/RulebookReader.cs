@@ -24,7 +24,7 @@ public static class RulebookReader
         var shelf = new Shelf(new RuleFiles(text, faults), faults);
         var book = Book(shelf);
         var cases = new CaseEntries(shelf).Read();
-        return faults.Result(() => new LoadedRulebook(book!, text, CanonicalRulebook.Sha256(book!), cases));
+        return faults.Result(() => new LoadedRulebook(book!, text, CanonicalRulebook.Sha256(book!), cases) { Own = shelf.Files.Own, Orders = shelf.Orders });
     }
 
     private static Rulebook? Book(Shelf shelf)

@@ -9,6 +9,9 @@ namespace CoachOffice.Drafting.Reading;
 /// <summary>The files of a rulebook as written, by relative path with forward slashes, sorted. It can be kept whole, so that an old plan can be drafted again.</summary>
 public sealed class RulebookText
 {
+    /// <summary>Folder of a practice's own files, which are laid over the others.</summary>
+    public const string OwnFolder = "own/";
+
     private RulebookText(SortedDictionary<string, string> files) => Files = files;
 
     /// <summary>Path to content, in ordinal order of the paths.</summary>
@@ -17,6 +20,20 @@ public sealed class RulebookText
     /// <summary>A rulebook from files held in memory.</summary>
     public static RulebookText Of(IEnumerable<KeyValuePair<string, string>> files) =>
         new(new SortedDictionary<string, string>(files.ToDictionary(f => f.Key.Replace('\\', '/'), f => f.Value), StringComparer.Ordinal));
+
+    /// <summary>True for the path of a practice's own file.</summary>
+    public static bool IsOwn(string path) => path.StartsWith(OwnFolder, StringComparison.Ordinal);
+
+    /// <summary>These files and others; a file of the same path is replaced.</summary>
+    public RulebookText With(IEnumerable<KeyValuePair<string, string>> files)
+    {
+        var all = new SortedDictionary<string, string>(StringComparer.Ordinal);
+        foreach (var (path, content) in Files.Concat(files)) all[path] = content;
+        return new RulebookText(all);
+    }
+
+    /// <summary>A practice's own files alone.</summary>
+    public RulebookText Own() => Of(Files.Where(f => IsOwn(f.Key)));
 
     /// <summary>Every .yaml file below a directory. Faults: no such directory, no file, a file too big or not UTF-8.</summary>
     public static ReadResult<RulebookText> FromDirectory(string directory)

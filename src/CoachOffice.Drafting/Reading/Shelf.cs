@@ -15,6 +15,9 @@ internal sealed class Shelf(RuleFiles files, FaultList faults)
     /// <summary>Sound measures, once they were read.</summary>
     public IReadOnlyDictionary<MeasureId, Measure> Measures { get; set; } = new Dictionary<MeasureId, Measure>();
 
+    /// <summary>Order numbers of the measures, once they were read.</summary>
+    public IReadOnlyDictionary<MeasureId, int> Orders { get; set; } = new Dictionary<MeasureId, int>();
+
     /// <summary>Sound drills, once they were read.</summary>
     public IReadOnlyDictionary<DrillId, Drill> Drills { get; set; } = new Dictionary<DrillId, Drill>();
 

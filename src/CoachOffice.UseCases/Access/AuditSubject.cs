@@ -22,5 +22,8 @@ public sealed record AuditSubject(string Kind, Guid Id)
 
     public static AuditSubject Message(Guid id) => new("message", id);
 
+    /// <summary>An edition of the rulebook, by its number.</summary>
+    public static AuditSubject Edition(int number) => new("rulebook", new Guid(number, 0, 0, [0, 0, 0, 0, 0, 0, 0, 0]));
+
     public static AuditSubject Retest(Guid id) => new("retest", id);
 }

@@ -12,14 +12,14 @@ public sealed class RulebookPages(OfficeDb db, Rulebooks rulebooks)
     {
         var inForce = await db.BooksInForce.AsNoTracking().SingleOrDefaultAsync(stop);
         if (inForce is null) return new Refusal("rulebook-not-found", "No rulebook is in force yet; look at what the program said when it started.");
-        var editions = await db.KeptRulebooks.OrderByDescending(b => b.KeptAt)
-            .Select(b => new RulebookEdition(b.Sha256, b.KeptAt, b.Sha256 == inForce.Sha256)).ToListAsync(stop);
+        var editions = await ListEditions.Of(db, inForce.Edition, stop);
         var wanted = sha256 ?? inForce.Sha256;
-        if (editions.TrueForAll(e => e.Sha256 != wanted)) return new Refusal("rulebook-not-found", "This practice never had that rulebook.");
+        if (editions.All(e => e.Sha256 != wanted)) return new Refusal("rulebook-not-found", "This practice never had that rulebook.");
         return new RulebookView
         {
             Book = (await rulebooks.For(wanted, stop)).Book,
             Sha256 = wanted,
+            Edition = inForce.Edition,
             IsInForce = wanted == inForce.Sha256,
             AdoptedAt = inForce.AdoptedAt,
             AdoptedBy = inForce.AdoptedBy,

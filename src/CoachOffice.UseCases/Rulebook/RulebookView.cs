@@ -10,6 +10,9 @@ public sealed record RulebookView
 
     public required string Sha256 { get; init; }
 
+    /// <summary>Number of the edition in force, which a change begins with.</summary>
+    public required int Edition { get; init; }
+
     public required bool IsInForce { get; init; }
 
     /// <summary>When the book in force was adopted, and by whom.</summary>
@@ -17,6 +20,6 @@ public sealed record RulebookView
 
     public required string AdoptedBy { get; init; }
 
-    /// <summary>Every book this practice has had, newest first.</summary>
-    public required IReadOnlyList<RulebookEdition> Editions { get; init; }
+    /// <summary>Every edition this practice has had, newest first.</summary>
+    public required IReadOnlyList<EditionRow> Editions { get; init; }
 }

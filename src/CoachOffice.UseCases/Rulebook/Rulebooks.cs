@@ -10,17 +10,21 @@ namespace CoachOffice.UseCases.Rulebook;
 /// <summary>Compiled rulebooks by their hash. Which one is in force is asked of the database each time, so every node drafts by the same book.</summary>
 public sealed class Rulebooks(IServiceScopeFactory scopes) : IDisposable
 {
-    private readonly ConcurrentDictionary<string, CompiledRulebook> _books = new(StringComparer.Ordinal);
+    /// <summary>Books kept compiled at most; the one not asked for longest goes first, and a draft that is being made keeps its own.</summary>
+    public const int MostKept = 8;
+
+    private readonly ConcurrentDictionary<string, Used> _books = new(StringComparer.Ordinal);
+    private long _asked;
     private readonly SemaphoreSlim _one = new(1, 1);
 
     /// <summary>A book by its hash; throws <see cref="InvalidOperationException"/> when its text was never kept.</summary>
     public async Task<CompiledRulebook> For(string sha256, CancellationToken stop = default)
     {
-        if (_books.TryGetValue(sha256, out var known)) return known;
+        if (Known(sha256) is { } known) return known;
         await _one.WaitAsync(stop);
         try
         {
-            return _books.TryGetValue(sha256, out known) ? known : _books[sha256] = Compile(sha256, await TextOf(sha256, stop));
+            return Known(sha256) ?? Remember(Compile(sha256, await TextOf(sha256, stop)));
         }
         finally
         {
@@ -46,19 +50,39 @@ public sealed class Rulebooks(IServiceScopeFactory scopes) : IDisposable
     /// <inheritdoc/>
     public void Dispose() => _one.Dispose();
 
-    private async Task<string> TextOf(string sha256, CancellationToken stop)
+    private CompiledRulebook? Known(string sha256)
+    {
+        if (!_books.TryGetValue(sha256, out var used)) return null;
+        used.Last = Interlocked.Increment(ref _asked);
+        return used.Book;
+    }
+
+    private CompiledRulebook Remember(CompiledRulebook book)
+    {
+        _books[book.Sha256] = new Used(book) { Last = Interlocked.Increment(ref _asked) };
+        while (_books.Count > MostKept) _books.TryRemove(_books.MinBy(b => b.Value.Last).Key, out _);
+        return book;
+    }
+
+    private async Task<RulebookText> TextOf(string sha256, CancellationToken stop)
     {
         await using var scope = scopes.CreateAsyncScope();
         var db = scope.ServiceProvider.GetRequiredService<OfficeDb>();
-        return await db.KeptRulebooks.Where(b => b.Sha256 == sha256).Select(b => b.Text).SingleOrDefaultAsync(stop)
+        var kept = await db.KeptRulebooks.AsNoTracking().SingleOrDefaultAsync(b => b.Sha256 == sha256, stop)
             ?? throw new InvalidOperationException($"No rulebook is kept under {sha256}.");
+        return await db.FilesOf(kept, stop);
     }
 
-    private static CompiledRulebook Compile(string sha256, string bundle)
+    private static CompiledRulebook Compile(string sha256, RulebookText files)
     {
-        var read = RulebookReader.Load(RulebookText.Unbundle(bundle));
+        var read = RulebookReader.Load(files);
         return read.TryGet(out var loaded)
             ? CompiledRulebook.Compile(loaded)
             : throw new InvalidOperationException($"The rulebook kept under {sha256} is no longer readable: {read.Faults[0]}");
+    }
+
+    private sealed record Used(CompiledRulebook Book)
+    {
+        public long Last { get; set; }
     }
 }

@@ -50,6 +50,10 @@ public abstract class PrepareDatabaseTests(OfficeFixture fixture)
     [InlineData("DELETE FROM \"AuditEntries\"")]
     [InlineData("UPDATE \"KeptRulebooks\" SET \"Text\" = 'other'")]
     [InlineData("DELETE FROM \"KeptRulebooks\"")]
+    [InlineData("UPDATE \"ShippedBooks\" SET \"Text\" = 'other'")]
+    [InlineData("DELETE FROM \"ShippedBooks\"")]
+    [InlineData("UPDATE \"RulebookEditions\" SET \"Why\" = 'other'")]
+    [InlineData("DELETE FROM \"RulebookEditions\"")]
     public async Task The_database_itself_refuses_to_change_what_never_changes(string sql)
     {
         var fault = await Record.ExceptionAsync(() => fixture.Office.Read(db => db.Database.ExecuteSqlRawAsync(sql)));

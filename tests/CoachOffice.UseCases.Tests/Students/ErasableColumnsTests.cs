@@ -18,10 +18,11 @@ public sealed class ErasableColumnsTests(SqliteOffice fixture) : IClassFixture<S
     private static readonly string[] NeverAboutAStudent =
     [
         "AuditEntries.Action", "AuditEntries.ActorName", "AuditEntries.Detail", "AuditEntries.Subject", "BooksInForce.AdoptedBy", "BooksInForce.Sha256",
-        "KeptRulebooks.Sha256", "KeptRulebooks.Text", "Messages.ClaimedBy", "Messages.LastProblem", "Messages.OnceKey", "PlanChanges.By", "PlanEdits.By",
+        "KeptRulebooks.Sha256", "KeptRulebooks.ShippedSha256", "KeptRulebooks.Text", "Messages.ClaimedBy", "Messages.LastProblem", "Messages.OnceKey", "PlanChanges.By", "PlanEdits.By",
         "PlanEdits.What", "PlanStages.Fault", "Plans.ApprovedBy", "Practices.Currency", "Practices.EmergencyNumber", "Practices.MailFrom", "Practices.Name",
         "Practices.PublicAddress", "Practices.Zone", "PrivateLinks.TokenSha256", "Readings.Measure", "Retests.Fault", "Retests.Verdict",
-        "StoredDrafts.Engine", "StoredDrafts.RulebookSha256",
+        "RulebookEditions.ByName", "RulebookEditions.Changes", "RulebookEditions.Own", "RulebookEditions.Sha256", "RulebookEditions.ShippedSha256", "RulebookEditions.Why",
+        "ShippedBooks.Sha256", "ShippedBooks.Text", "StoredDrafts.Engine", "StoredDrafts.RulebookSha256",
     ];
 
     [Fact]

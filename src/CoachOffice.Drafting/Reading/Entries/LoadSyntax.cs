@@ -8,9 +8,9 @@ namespace CoachOffice.Drafting.Reading.Entries;
 /// <summary>Reads the regions a drill loads: <c>lead-wrist</c>, <c>lead-wrist^</c> for more than a normal swing, <c>normal-swing</c> for what every swing loads.</summary>
 internal static class LoadSyntax
 {
-    private const string NormalSwing = "normal-swing";
+    public const string NormalSwing = "normal-swing";
 
-    private static readonly Region[] Swing =
+    public static IReadOnlyList<Region> Swing { get; } =
     [
         Region.LowerBack, Region.UpperBack, Region.Ribs, Region.LeadShoulder, Region.TrailShoulder,
         Region.LeadWrist, Region.TrailWrist, Region.LeadHip, Region.TrailHip, Region.LeadKnee,

@@ -16,6 +16,7 @@ internal sealed class MeasureEntries(Shelf shelf)
         var byId = found.DistinctBy(m => m.Id).ToDictionary(m => m.Id);
         foreach (var measure in found) CheckDerivation(measure, byId);
         shelf.Measures = byId;
+        shelf.Orders = byId.Keys.ToDictionary(id => id, id => _places[id].Order);
         return found;
     }
 

@@ -128,7 +128,8 @@ internal sealed partial class YamlTree
         if (!node.Tag.IsEmpty) _faults.Add(At(node), path, "a tag (!name) is not read here; leave it out");
     }
 
-    private static ScalarKind Plain(string text) => text switch
+    /// <summary>What an unquoted value is taken for.</summary>
+    public static ScalarKind Plain(string text) => text switch
     {
         "" or "null" or "~" => ScalarKind.Nothing,
         "true" or "false" => ScalarKind.Flag,

@@ -75,19 +75,6 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 });
 
             migrationBuilder.CreateTable(
-                name: "KeptRulebooks",
-                columns: table => new
-                {
-                    Sha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
-                    Text = table.Column<string>(type: "text", nullable: false),
-                    KeptAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
-                },
-                constraints: table =>
-                {
-                    table.PrimaryKey("PK_KeptRulebooks", x => x.Sha256);
-                });
-
-            migrationBuilder.CreateTable(
                 name: "Practices",
                 columns: table => new
                 {
@@ -122,6 +109,19 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Roles", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "ShippedBooks",
+                columns: table => new
+                {
+                    Sha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    Text = table.Column<string>(type: "text", nullable: false),
+                    KeptAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ShippedBooks", x => x.Sha256);
                 });
 
             migrationBuilder.CreateTable(
@@ -239,27 +239,6 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 });
 
             migrationBuilder.CreateTable(
-                name: "BooksInForce",
-                columns: table => new
-                {
-                    Id = table.Column<int>(type: "integer", nullable: false),
-                    Sha256 = table.Column<string>(type: "character varying(64)", nullable: false),
-                    AdoptedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    AdoptedBy = table.Column<string>(type: "text", nullable: false),
-                    Version = table.Column<int>(type: "integer", nullable: false)
-                },
-                constraints: table =>
-                {
-                    table.PrimaryKey("PK_BooksInForce", x => x.Id);
-                    table.ForeignKey(
-                        name: "FK_BooksInForce_KeptRulebooks_Sha256",
-                        column: x => x.Sha256,
-                        principalTable: "KeptRulebooks",
-                        principalColumn: "Sha256",
-                        onDelete: ReferentialAction.Restrict);
-                });
-
-            migrationBuilder.CreateTable(
                 name: "AccountRoles",
                 columns: table => new
                 {
@@ -305,6 +284,26 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "KeptRulebooks",
+                columns: table => new
+                {
+                    Sha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    Text = table.Column<string>(type: "text", nullable: false),
+                    KeptAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    ShippedSha256 = table.Column<string>(type: "character varying(64)", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_KeptRulebooks", x => x.Sha256);
+                    table.ForeignKey(
+                        name: "FK_KeptRulebooks_ShippedBooks_ShippedSha256",
+                        column: x => x.ShippedSha256,
+                        principalTable: "ShippedBooks",
+                        principalColumn: "Sha256",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Lessons",
                 columns: table => new
                 {
@@ -327,6 +326,38 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         column: x => x.StudentId,
                         principalTable: "Students",
                         principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "RulebookEditions",
+                columns: table => new
+                {
+                    Number = table.Column<int>(type: "integer", nullable: false),
+                    Sha256 = table.Column<string>(type: "character varying(64)", nullable: false),
+                    ShippedSha256 = table.Column<string>(type: "character varying(64)", nullable: false),
+                    Own = table.Column<string>(type: "text", nullable: false),
+                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    AdoptedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    By = table.Column<Guid>(type: "uuid", nullable: true),
+                    ByName = table.Column<string>(type: "text", nullable: false),
+                    Why = table.Column<string>(type: "text", nullable: false),
+                    Changes = table.Column<string>(type: "text", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_RulebookEditions", x => x.Number);
+                    table.ForeignKey(
+                        name: "FK_RulebookEditions_KeptRulebooks_Sha256",
+                        column: x => x.Sha256,
+                        principalTable: "KeptRulebooks",
+                        principalColumn: "Sha256",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_RulebookEditions_ShippedBooks_ShippedSha256",
+                        column: x => x.ShippedSha256,
+                        principalTable: "ShippedBooks",
+                        principalColumn: "Sha256",
                         onDelete: ReferentialAction.Restrict);
                 });
 
@@ -390,6 +421,34 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         column: x => x.StudentId,
                         principalTable: "Students",
                         principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "BooksInForce",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "integer", nullable: false),
+                    Edition = table.Column<int>(type: "integer", nullable: false),
+                    Sha256 = table.Column<string>(type: "character varying(64)", nullable: false),
+                    AdoptedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    AdoptedBy = table.Column<string>(type: "text", nullable: false),
+                    Version = table.Column<int>(type: "integer", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_BooksInForce", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_BooksInForce_KeptRulebooks_Sha256",
+                        column: x => x.Sha256,
+                        principalTable: "KeptRulebooks",
+                        principalColumn: "Sha256",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_BooksInForce_RulebookEditions_Edition",
+                        column: x => x.Edition,
+                        principalTable: "RulebookEditions",
+                        principalColumn: "Number",
                         onDelete: ReferentialAction.Restrict);
                 });
 
@@ -703,6 +762,11 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 column: "SubjectId");
 
             migrationBuilder.CreateIndex(
+                name: "IX_BooksInForce_Edition",
+                table: "BooksInForce",
+                column: "Edition");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_BooksInForce_Sha256",
                 table: "BooksInForce",
                 column: "Sha256");
@@ -727,6 +791,11 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "IX_CheckIns_StudentId",
                 table: "CheckIns",
                 column: "StudentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_KeptRulebooks_ShippedSha256",
+                table: "KeptRulebooks",
+                column: "ShippedSha256");
 
             migrationBuilder.CreateIndex(
                 name: "IX_Lessons_HeldOn",
@@ -863,6 +932,16 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 unique: true);
 
             migrationBuilder.CreateIndex(
+                name: "IX_RulebookEditions_Sha256",
+                table: "RulebookEditions",
+                column: "Sha256");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_RulebookEditions_ShippedSha256",
+                table: "RulebookEditions",
+                column: "ShippedSha256");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_StoredDrafts_LessonId",
                 table: "StoredDrafts",
                 column: "LessonId");
@@ -946,6 +1025,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "Accounts");
 
             migrationBuilder.DropTable(
+                name: "RulebookEditions");
+
+            migrationBuilder.DropTable(
                 name: "PlanStages");
 
             migrationBuilder.DropTable(
@@ -962,6 +1044,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
             migrationBuilder.DropTable(
                 name: "Lessons");
+
+            migrationBuilder.DropTable(
+                name: "ShippedBooks");
 
             migrationBuilder.DropTable(
                 name: "Students");

@@ -74,19 +74,6 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 });
 
             migrationBuilder.CreateTable(
-                name: "KeptRulebooks",
-                columns: table => new
-                {
-                    Sha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
-                    Text = table.Column<string>(type: "TEXT", nullable: false),
-                    KeptAt = table.Column<DateTime>(type: "TEXT", nullable: false)
-                },
-                constraints: table =>
-                {
-                    table.PrimaryKey("PK_KeptRulebooks", x => x.Sha256);
-                });
-
-            migrationBuilder.CreateTable(
                 name: "Practices",
                 columns: table => new
                 {
@@ -121,6 +108,19 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Roles", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "ShippedBooks",
+                columns: table => new
+                {
+                    Sha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
+                    Text = table.Column<string>(type: "TEXT", nullable: false),
+                    KeptAt = table.Column<DateTime>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ShippedBooks", x => x.Sha256);
                 });
 
             migrationBuilder.CreateTable(
@@ -238,27 +238,6 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 });
 
             migrationBuilder.CreateTable(
-                name: "BooksInForce",
-                columns: table => new
-                {
-                    Id = table.Column<int>(type: "INTEGER", nullable: false),
-                    Sha256 = table.Column<string>(type: "TEXT", nullable: false),
-                    AdoptedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    AdoptedBy = table.Column<string>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
-                },
-                constraints: table =>
-                {
-                    table.PrimaryKey("PK_BooksInForce", x => x.Id);
-                    table.ForeignKey(
-                        name: "FK_BooksInForce_KeptRulebooks_Sha256",
-                        column: x => x.Sha256,
-                        principalTable: "KeptRulebooks",
-                        principalColumn: "Sha256",
-                        onDelete: ReferentialAction.Restrict);
-                });
-
-            migrationBuilder.CreateTable(
                 name: "AccountRoles",
                 columns: table => new
                 {
@@ -304,6 +283,26 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "KeptRulebooks",
+                columns: table => new
+                {
+                    Sha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
+                    Text = table.Column<string>(type: "TEXT", nullable: false),
+                    KeptAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    ShippedSha256 = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_KeptRulebooks", x => x.Sha256);
+                    table.ForeignKey(
+                        name: "FK_KeptRulebooks_ShippedBooks_ShippedSha256",
+                        column: x => x.ShippedSha256,
+                        principalTable: "ShippedBooks",
+                        principalColumn: "Sha256",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Lessons",
                 columns: table => new
                 {
@@ -326,6 +325,38 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         column: x => x.StudentId,
                         principalTable: "Students",
                         principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "RulebookEditions",
+                columns: table => new
+                {
+                    Number = table.Column<int>(type: "INTEGER", nullable: false),
+                    Sha256 = table.Column<string>(type: "TEXT", nullable: false),
+                    ShippedSha256 = table.Column<string>(type: "TEXT", nullable: false),
+                    Own = table.Column<string>(type: "TEXT", nullable: false),
+                    Kind = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    AdoptedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    By = table.Column<Guid>(type: "TEXT", nullable: true),
+                    ByName = table.Column<string>(type: "TEXT", nullable: false),
+                    Why = table.Column<string>(type: "TEXT", nullable: false),
+                    Changes = table.Column<string>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_RulebookEditions", x => x.Number);
+                    table.ForeignKey(
+                        name: "FK_RulebookEditions_KeptRulebooks_Sha256",
+                        column: x => x.Sha256,
+                        principalTable: "KeptRulebooks",
+                        principalColumn: "Sha256",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_RulebookEditions_ShippedBooks_ShippedSha256",
+                        column: x => x.ShippedSha256,
+                        principalTable: "ShippedBooks",
+                        principalColumn: "Sha256",
                         onDelete: ReferentialAction.Restrict);
                 });
 
@@ -389,6 +420,34 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         column: x => x.StudentId,
                         principalTable: "Students",
                         principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "BooksInForce",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false),
+                    Edition = table.Column<int>(type: "INTEGER", nullable: false),
+                    Sha256 = table.Column<string>(type: "TEXT", nullable: false),
+                    AdoptedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    AdoptedBy = table.Column<string>(type: "TEXT", nullable: false),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_BooksInForce", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_BooksInForce_KeptRulebooks_Sha256",
+                        column: x => x.Sha256,
+                        principalTable: "KeptRulebooks",
+                        principalColumn: "Sha256",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_BooksInForce_RulebookEditions_Edition",
+                        column: x => x.Edition,
+                        principalTable: "RulebookEditions",
+                        principalColumn: "Number",
                         onDelete: ReferentialAction.Restrict);
                 });
 
@@ -702,6 +761,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 column: "SubjectId");
 
             migrationBuilder.CreateIndex(
+                name: "IX_BooksInForce_Edition",
+                table: "BooksInForce",
+                column: "Edition");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_BooksInForce_Sha256",
                 table: "BooksInForce",
                 column: "Sha256");
@@ -726,6 +790,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "IX_CheckIns_StudentId",
                 table: "CheckIns",
                 column: "StudentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_KeptRulebooks_ShippedSha256",
+                table: "KeptRulebooks",
+                column: "ShippedSha256");
 
             migrationBuilder.CreateIndex(
                 name: "IX_Lessons_HeldOn",
@@ -862,6 +931,16 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 unique: true);
 
             migrationBuilder.CreateIndex(
+                name: "IX_RulebookEditions_Sha256",
+                table: "RulebookEditions",
+                column: "Sha256");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_RulebookEditions_ShippedSha256",
+                table: "RulebookEditions",
+                column: "ShippedSha256");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_StoredDrafts_LessonId",
                 table: "StoredDrafts",
                 column: "LessonId");
@@ -945,6 +1024,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Accounts");
 
             migrationBuilder.DropTable(
+                name: "RulebookEditions");
+
+            migrationBuilder.DropTable(
                 name: "PlanStages");
 
             migrationBuilder.DropTable(
@@ -961,6 +1043,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
             migrationBuilder.DropTable(
                 name: "Lessons");
+
+            migrationBuilder.DropTable(
+                name: "ShippedBooks");
 
             migrationBuilder.DropTable(
                 name: "Students");

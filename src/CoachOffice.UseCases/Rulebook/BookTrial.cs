@@ -1,0 +1,44 @@
+using CoachOffice.Drafting;
+using CoachOffice.Drafting.Patterns;
+using CoachOffice.Drafting.Reading;
+using CoachOffice.Drafting.Writing;
+
+namespace CoachOffice.UseCases.Rulebook;
+
+/// <summary>Reads a book that somebody wants to have, whole, and runs its worked cases before it may serve.</summary>
+public static class BookTrial
+{
+    /// <summary>The first shipped book the own files fit is taken; when they fit none, the faults with the last are told.</summary>
+    public static TriedBook Of(IReadOnlyList<ShippedBase> bases, IReadOnlyList<KeyValuePair<string, string>> own)
+    {
+        ArgumentNullException.ThrowIfNull(bases);
+        var tried = new TriedBook { Faults = [], Warnings = [] };
+        foreach (var shipped in bases)
+        {
+            tried = On(shipped, own);
+            if (tried.Faults.Count == 0) break;
+        }
+
+        return tried;
+    }
+
+    /// <summary>The own files on one shipped book.</summary>
+    public static TriedBook On(ShippedBase shipped, IReadOnlyList<KeyValuePair<string, string>> own)
+    {
+        ArgumentNullException.ThrowIfNull(shipped);
+        var read = RulebookReader.Load(shipped.Files.With(own));
+        if (!read.TryGet(out var loaded)) return new TriedBook { Faults = read.Faults, Warnings = read.Warnings };
+        var failed = CaseRun.Failures(CompiledRulebook.Compile(loaded));
+        if (failed.Count > 0) return new TriedBook { Faults = failed, Warnings = read.Warnings };
+        return new TriedBook { Faults = [], Warnings = read.Warnings, Shipped = shipped, Loaded = Canonical(shipped, loaded) };
+    }
+
+    // Kept in its one form; that it says the very same is checked, as all plans to come are drafted by it.
+    private static LoadedRulebook Canonical(ShippedBase shipped, LoadedRulebook loaded)
+    {
+        var read = RulebookReader.Load(shipped.Files.With(StandingBooks.OwnOf(OwnFiles.AsOne(loaded))));
+        return read.TryGet(out var same) && same.Sha256 == loaded.Sha256
+            ? same
+            : throw new InvalidOperationException($"The rulebook written in its canonical form says something else: {(read.Succeeded ? read.Value.Sha256 : read.Faults[0])}");
+    }
+}
