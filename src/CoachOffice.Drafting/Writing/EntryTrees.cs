@@ -20,6 +20,7 @@ internal static class EntryTrees
     public static JsonObject Of(Pattern pattern) => new EntryTree()
         .Text("id", pattern.Id.Value).Text("name", pattern.Name).Number("precedence", pattern.Precedence).Words("clubs", pattern.Clubs)
         .Nodes("when", pattern.When.Select(ConditionTrees.Of)).List("needs", pattern.Needs.Select(id => id.Value)).Nodes("unless", pattern.Unless.Select(ConditionTrees.Of))
+        .Text("unread", pattern.Unread is { } unread ? Terms.Of(unread) : null)
         .List("root", FaultTexts.Of(pattern.Root)).List("explains", FaultTexts.Of(pattern.Explains), always: true)
         .List("explains-if-present", FaultTexts.Of(pattern.ExplainsIfPresent)).List("over", pattern.Over.Select(id => id.Value))
         .List("before", pattern.Before.Select(id => id.Value)).List("forbids", FaultTexts.Of(pattern.Forbids))
