@@ -11,19 +11,22 @@ internal sealed class PostgreSqlKeeper(OfficeDb db) : IDatabaseKeeper
     public async Task<IAsyncDisposable> Alone(CancellationToken stop)
     {
         await db.Database.OpenConnectionAsync(stop);
-        await db.Database.ExecuteSqlAsync($"SELECT pg_advisory_lock({LockKey})", stop);
+        await db.Run($"SELECT pg_advisory_lock({LockKey})", stop);
         return new Hold(db);
     }
 
+    public async Task<IReadOnlyList<string>> Applied(CancellationToken stop) =>
+        await db.Texts("SELECT 'here' WHERE to_regclass('\"__EFMigrationsHistory\"') IS NOT NULL", stop) is [] ? [] : await db.Texts(IDatabaseKeeper.History, stop);
+
     public Task Copy(string lastMigration, CancellationToken stop) => Task.CompletedTask;
 
-    public Task EnsureBackstops(CancellationToken stop) => db.Database.ExecuteSqlRawAsync(PostgreSqlBackstops.Sql, stop);
+    public Task EnsureBackstops(CancellationToken stop) => db.Run(PostgreSqlBackstops.Sql, stop);
 
     private sealed class Hold(OfficeDb db) : IAsyncDisposable
     {
         public async ValueTask DisposeAsync()
         {
-            await db.Database.ExecuteSqlAsync($"SELECT pg_advisory_unlock({LockKey})");
+            await db.Run($"SELECT pg_advisory_unlock({LockKey})", CancellationToken.None);
             await db.Database.CloseConnectionAsync();
         }
     }

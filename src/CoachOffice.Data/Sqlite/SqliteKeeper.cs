@@ -13,9 +13,12 @@ internal sealed class SqliteKeeper(OfficeDb db) : IDatabaseKeeper
     public async Task<IAsyncDisposable> Alone(CancellationToken stop)
     {
         var held = await FileHold.Take(File + ".preparing", stop);
-        if (await HasTable("__EFMigrationsLock", stop)) await db.Database.ExecuteSqlRawAsync("DELETE FROM \"__EFMigrationsLock\"", stop);
+        if (await HasTable("__EFMigrationsLock", stop)) await db.Run("DELETE FROM \"__EFMigrationsLock\"", stop);
         return held;
     }
+
+    public async Task<IReadOnlyList<string>> Applied(CancellationToken stop) =>
+        await HasTable("__EFMigrationsHistory", stop) ? await db.Texts(IDatabaseKeeper.History, stop) : [];
 
     public async Task Copy(string lastMigration, CancellationToken stop)
     {
@@ -26,16 +29,16 @@ internal sealed class SqliteKeeper(OfficeDb db) : IDatabaseKeeper
         foreach (var old in folder.GetFiles("before-update-of-*.db").OrderByDescending(f => f.Name, StringComparer.Ordinal).Skip(CopiesKept)) old.Delete();
     }
 
-    /// <summary>The log mode stays with the file; readers then never wait for the writer. The migrations set it only on a file they made themselves.</summary>
+    /// <summary>The log mode stays with the file; readers then never wait for the writer. Nothing else sets it.</summary>
     public async Task EnsureBackstops(CancellationToken stop)
     {
-        await db.Database.ExecuteSqlRawAsync("PRAGMA journal_mode=WAL", stop);
-        await db.Database.ExecuteSqlRawAsync(SqliteBackstops.Sql, stop);
+        await db.Run("PRAGMA journal_mode=WAL", stop);
+        await db.Run(SqliteBackstops.Sql, stop);
     }
 
     // Best effort: a reader that is still at work keeps its part of the log until the next checkpoint.
     public Task ForgetThePast(CancellationToken stop) => db.Database.ExecuteSqlRawAsync("PRAGMA wal_checkpoint(TRUNCATE)", stop);
 
     private async Task<bool> HasTable(string name, CancellationToken stop) =>
-        await db.Database.SqlQuery<int>($"SELECT COUNT(*) AS \"Value\" FROM sqlite_master WHERE type = 'table' AND name = {name}").SingleAsync(stop) > 0;
+        (await db.Texts($"SELECT name FROM sqlite_master WHERE type = 'table' AND name = '{name}'", stop)).Count > 0;
 }

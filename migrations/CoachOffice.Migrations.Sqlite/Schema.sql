@@ -1,0 +1,428 @@
+CREATE TABLE IF NOT EXISTS "__EFMigrationsHistory" (
+    "MigrationId" TEXT NOT NULL CONSTRAINT "PK___EFMigrationsHistory" PRIMARY KEY,
+    "ProductVersion" TEXT NOT NULL
+);
+
+BEGIN TRANSACTION;
+CREATE TABLE "Accounts" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Accounts" PRIMARY KEY,
+    "DisplayName" TEXT NOT NULL,
+    "Policy" TEXT NOT NULL,
+    "AddedAt" TEXT NOT NULL,
+    "DisabledAt" TEXT NULL,
+    "Zone" TEXT NULL,
+    "UserName" TEXT NULL,
+    "NormalizedUserName" TEXT NULL,
+    "Email" TEXT NULL,
+    "NormalizedEmail" TEXT NULL,
+    "EmailConfirmed" INTEGER NOT NULL,
+    "PasswordHash" TEXT NULL,
+    "SecurityStamp" TEXT NULL,
+    "ConcurrencyStamp" TEXT NULL,
+    "PhoneNumber" TEXT NULL,
+    "PhoneNumberConfirmed" INTEGER NOT NULL,
+    "TwoFactorEnabled" INTEGER NOT NULL,
+    "LockoutEnd" TEXT NULL,
+    "LockoutEnabled" INTEGER NOT NULL,
+    "AccessFailedCount" INTEGER NOT NULL
+);
+
+CREATE TABLE "AuditEntries" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_AuditEntries" PRIMARY KEY,
+    "At" TEXT NOT NULL,
+    "Account" TEXT NULL,
+    "ActorName" TEXT NOT NULL,
+    "Action" TEXT NOT NULL,
+    "Subject" TEXT NOT NULL,
+    "SubjectId" TEXT NOT NULL,
+    "Detail" TEXT NULL
+);
+
+CREATE TABLE "DataProtectionKeys" (
+    "Id" INTEGER NOT NULL CONSTRAINT "PK_DataProtectionKeys" PRIMARY KEY AUTOINCREMENT,
+    "FriendlyName" TEXT NULL,
+    "Xml" TEXT NULL
+);
+
+CREATE TABLE "KeptRulebooks" (
+    "Sha256" TEXT NOT NULL CONSTRAINT "PK_KeptRulebooks" PRIMARY KEY,
+    "Text" TEXT NOT NULL,
+    "KeptAt" TEXT NOT NULL
+);
+
+CREATE TABLE "Practices" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Practices" PRIMARY KEY,
+    "Name" TEXT NOT NULL,
+    "Zone" TEXT NOT NULL,
+    "Currency" TEXT NOT NULL,
+    "Units" TEXT NOT NULL,
+    "EmergencyNumber" TEXT NOT NULL,
+    "RequiresSecondFactor" INTEGER NOT NULL,
+    "MailFrom" TEXT NOT NULL,
+    "PublicAddress" TEXT NOT NULL,
+    "IsDemo" INTEGER NOT NULL,
+    "OpenedAt" TEXT NOT NULL,
+    "Version" INTEGER NOT NULL,
+    "Only" INTEGER NOT NULL DEFAULT 1
+);
+
+CREATE TABLE "Roles" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Roles" PRIMARY KEY,
+    "Name" TEXT NULL,
+    "NormalizedName" TEXT NULL,
+    "ConcurrencyStamp" TEXT NULL
+);
+
+CREATE TABLE "Students" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Students" PRIMARY KEY,
+    "GivenName" TEXT NOT NULL,
+    "FamilyName" TEXT NOT NULL,
+    "Email" TEXT NOT NULL,
+    "Phone" TEXT NOT NULL,
+    "BirthDate" TEXT NULL,
+    "Guardian" TEXT NULL,
+    "Hand" TEXT NOT NULL,
+    "Level" TEXT NOT NULL,
+    "Goals" TEXT NOT NULL,
+    "Kit" TEXT NOT NULL,
+    "Room" TEXT NOT NULL,
+    "MinutesPerWeek" INTEGER NOT NULL,
+    "DaysPerWeek" INTEGER NOT NULL,
+    "Limits" TEXT NOT NULL,
+    "ClubSpeedGoalMetresPerSecond" REAL NULL,
+    "HeightCm" REAL NULL,
+    "Notes" TEXT NOT NULL,
+    "SearchText" TEXT NOT NULL,
+    "AddedAt" TEXT NOT NULL,
+    "ArchivedAt" TEXT NULL,
+    "ErasedAt" TEXT NULL,
+    "MessagesStoppedAt" TEXT NULL,
+    "Version" INTEGER NOT NULL
+);
+
+CREATE TABLE "AccountClaims" (
+    "Id" INTEGER NOT NULL CONSTRAINT "PK_AccountClaims" PRIMARY KEY AUTOINCREMENT,
+    "UserId" TEXT NOT NULL,
+    "ClaimType" TEXT NULL,
+    "ClaimValue" TEXT NULL,
+    CONSTRAINT "FK_AccountClaims_Accounts_UserId" FOREIGN KEY ("UserId") REFERENCES "Accounts" ("Id") ON DELETE CASCADE
+);
+
+CREATE TABLE "AccountLogins" (
+    "LoginProvider" TEXT NOT NULL,
+    "ProviderKey" TEXT NOT NULL,
+    "ProviderDisplayName" TEXT NULL,
+    "UserId" TEXT NOT NULL,
+    CONSTRAINT "PK_AccountLogins" PRIMARY KEY ("LoginProvider", "ProviderKey"),
+    CONSTRAINT "FK_AccountLogins_Accounts_UserId" FOREIGN KEY ("UserId") REFERENCES "Accounts" ("Id") ON DELETE CASCADE
+);
+
+CREATE TABLE "AccountPasskeys" (
+    "CredentialId" BLOB NOT NULL CONSTRAINT "PK_AccountPasskeys" PRIMARY KEY,
+    "UserId" TEXT NOT NULL,
+    "Data" TEXT NOT NULL,
+    CONSTRAINT "FK_AccountPasskeys_Accounts_UserId" FOREIGN KEY ("UserId") REFERENCES "Accounts" ("Id") ON DELETE CASCADE
+);
+
+CREATE TABLE "AccountTokens" (
+    "UserId" TEXT NOT NULL,
+    "LoginProvider" TEXT NOT NULL,
+    "Name" TEXT NOT NULL,
+    "Value" TEXT NULL,
+    CONSTRAINT "PK_AccountTokens" PRIMARY KEY ("UserId", "LoginProvider", "Name"),
+    CONSTRAINT "FK_AccountTokens_Accounts_UserId" FOREIGN KEY ("UserId") REFERENCES "Accounts" ("Id") ON DELETE CASCADE
+);
+
+CREATE TABLE "BooksInForce" (
+    "Id" INTEGER NOT NULL CONSTRAINT "PK_BooksInForce" PRIMARY KEY,
+    "Sha256" TEXT NOT NULL,
+    "AdoptedAt" TEXT NOT NULL,
+    "AdoptedBy" TEXT NOT NULL,
+    "Version" INTEGER NOT NULL,
+    CONSTRAINT "FK_BooksInForce_KeptRulebooks_Sha256" FOREIGN KEY ("Sha256") REFERENCES "KeptRulebooks" ("Sha256") ON DELETE RESTRICT
+);
+
+CREATE TABLE "AccountRoles" (
+    "UserId" TEXT NOT NULL,
+    "RoleId" TEXT NOT NULL,
+    CONSTRAINT "PK_AccountRoles" PRIMARY KEY ("UserId", "RoleId"),
+    CONSTRAINT "FK_AccountRoles_Accounts_UserId" FOREIGN KEY ("UserId") REFERENCES "Accounts" ("Id") ON DELETE CASCADE,
+    CONSTRAINT "FK_AccountRoles_Roles_RoleId" FOREIGN KEY ("RoleId") REFERENCES "Roles" ("Id") ON DELETE CASCADE
+);
+
+CREATE TABLE "RoleClaims" (
+    "Id" INTEGER NOT NULL CONSTRAINT "PK_RoleClaims" PRIMARY KEY AUTOINCREMENT,
+    "RoleId" TEXT NOT NULL,
+    "ClaimType" TEXT NULL,
+    "ClaimValue" TEXT NULL,
+    CONSTRAINT "FK_RoleClaims_Roles_RoleId" FOREIGN KEY ("RoleId") REFERENCES "Roles" ("Id") ON DELETE CASCADE
+);
+
+CREATE TABLE "Lessons" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Lessons" PRIMARY KEY,
+    "StudentId" TEXT NOT NULL,
+    "CoachId" TEXT NOT NULL,
+    "HeldOn" TEXT NOT NULL,
+    "Club" TEXT NOT NULL,
+    "Kind" TEXT NOT NULL,
+    "Observations" TEXT NOT NULL,
+    "Notes" TEXT NOT NULL,
+    "CreatedAt" TEXT NOT NULL,
+    "Version" INTEGER NOT NULL,
+    CONSTRAINT "FK_Lessons_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "Readings" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Readings" PRIMARY KEY,
+    "LessonId" TEXT NOT NULL,
+    "Measure" TEXT NOT NULL,
+    "Value" REAL NOT NULL,
+    "Swing" INTEGER NOT NULL,
+    "Instrument" TEXT NOT NULL,
+    "FrameRate" REAL NULL,
+    "EnteredAt" TEXT NOT NULL,
+    "WithdrawnAt" TEXT NULL,
+    CONSTRAINT "FK_Readings_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "StoredDrafts" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_StoredDrafts" PRIMARY KEY,
+    "LessonId" TEXT NOT NULL,
+    "StudentId" TEXT NOT NULL,
+    "Json" TEXT NOT NULL,
+    "InputJson" TEXT NOT NULL,
+    "InputSha256" TEXT NOT NULL,
+    "RulebookSha256" TEXT NOT NULL,
+    "Engine" TEXT NOT NULL,
+    "MadeAt" TEXT NOT NULL,
+    "MadeBy" TEXT NOT NULL,
+    CONSTRAINT "FK_StoredDrafts_KeptRulebooks_RulebookSha256" FOREIGN KEY ("RulebookSha256") REFERENCES "KeptRulebooks" ("Sha256") ON DELETE RESTRICT,
+    CONSTRAINT "FK_StoredDrafts_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_StoredDrafts_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "Plans" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Plans" PRIMARY KEY,
+    "StudentId" TEXT NOT NULL,
+    "LessonId" TEXT NOT NULL,
+    "DraftId" TEXT NOT NULL,
+    "Status" TEXT NOT NULL,
+    "Message" TEXT NOT NULL,
+    "IfThen" TEXT NOT NULL,
+    "CreatedAt" TEXT NOT NULL,
+    "ApprovedAt" TEXT NULL,
+    "ApprovedBy" TEXT NULL,
+    "HoldReason" TEXT NULL,
+    "RestartsOn" TEXT NULL,
+    "Version" INTEGER NOT NULL,
+    CONSTRAINT "FK_Plans_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Plans_StoredDrafts_DraftId" FOREIGN KEY ("DraftId") REFERENCES "StoredDrafts" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Plans_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "CheckIns" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_CheckIns" PRIMARY KEY,
+    "PlanId" TEXT NOT NULL,
+    "StudentId" TEXT NOT NULL,
+    "At" TEXT NOT NULL,
+    "PracticedOn" TEXT NOT NULL,
+    "Minutes" INTEGER NOT NULL,
+    "RepetitionsPercent" INTEGER NULL,
+    "CountReached" INTEGER NOT NULL,
+    "StageId" TEXT NULL,
+    "Pain" INTEGER NOT NULL,
+    "PainRegion" TEXT NULL,
+    "Emergency" INTEGER NOT NULL,
+    "Comment" TEXT NOT NULL,
+    "SeenAt" TEXT NULL,
+    CONSTRAINT "FK_CheckIns_Plans_PlanId" FOREIGN KEY ("PlanId") REFERENCES "Plans" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_CheckIns_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "Messages" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Messages" PRIMARY KEY,
+    "Kind" TEXT NOT NULL,
+    "StudentId" TEXT NOT NULL,
+    "PlanId" TEXT NOT NULL,
+    "SubjectId" TEXT NULL,
+    "OnceKey" TEXT NOT NULL,
+    "DueAt" TEXT NOT NULL,
+    "State" TEXT NOT NULL,
+    "AtOnce" INTEGER NOT NULL,
+    "Reason" TEXT NOT NULL,
+    "Attempts" INTEGER NOT NULL,
+    "LeaseUntil" TEXT NULL,
+    "ClaimedBy" TEXT NULL,
+    "SendingAt" TEXT NULL,
+    "SentAt" TEXT NULL,
+    "LastProblem" TEXT NULL,
+    "CreatedAt" TEXT NOT NULL,
+    CONSTRAINT "FK_Messages_Plans_PlanId" FOREIGN KEY ("PlanId") REFERENCES "Plans" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Messages_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "PlanChanges" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_PlanChanges" PRIMARY KEY,
+    "PlanId" TEXT NOT NULL,
+    "From" TEXT NOT NULL,
+    "To" TEXT NOT NULL,
+    "Reason" TEXT NOT NULL,
+    "At" TEXT NOT NULL,
+    "By" TEXT NOT NULL,
+    CONSTRAINT "FK_PlanChanges_Plans_PlanId" FOREIGN KEY ("PlanId") REFERENCES "Plans" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "PlanEdits" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_PlanEdits" PRIMARY KEY,
+    "PlanId" TEXT NOT NULL,
+    "What" TEXT NOT NULL,
+    "Original" TEXT NOT NULL,
+    "Changed" TEXT NOT NULL,
+    "Reason" TEXT NOT NULL,
+    "Comment" TEXT NOT NULL,
+    "At" TEXT NOT NULL,
+    "By" TEXT NOT NULL,
+    CONSTRAINT "FK_PlanEdits_Plans_PlanId" FOREIGN KEY ("PlanId") REFERENCES "Plans" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "PlanStages" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_PlanStages" PRIMARY KEY,
+    "PlanId" TEXT NOT NULL,
+    "Order" INTEGER NOT NULL,
+    "Fault" TEXT NOT NULL,
+    "Stage" TEXT NOT NULL,
+    "Status" TEXT NOT NULL,
+    "Drills" TEXT NOT NULL,
+    "Gate" TEXT NOT NULL,
+    "StartedOn" TEXT NULL,
+    "DueOn" TEXT NULL,
+    "EndedOn" TEXT NULL,
+    CONSTRAINT "FK_PlanStages_Plans_PlanId" FOREIGN KEY ("PlanId") REFERENCES "Plans" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "PrivateLinks" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_PrivateLinks" PRIMARY KEY,
+    "TokenSha256" TEXT NOT NULL,
+    "StudentId" TEXT NOT NULL,
+    "Purpose" TEXT NOT NULL,
+    "PlanId" TEXT NOT NULL,
+    "IssuedAt" TEXT NOT NULL,
+    "ExpiresAt" TEXT NOT NULL,
+    "RevokedAt" TEXT NULL,
+    "LastOpenedAt" TEXT NULL,
+    CONSTRAINT "FK_PrivateLinks_Plans_PlanId" FOREIGN KEY ("PlanId") REFERENCES "Plans" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_PrivateLinks_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "Retests" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Retests" PRIMARY KEY,
+    "PlanId" TEXT NOT NULL,
+    "StudentId" TEXT NOT NULL,
+    "StageId" TEXT NOT NULL,
+    "Fault" TEXT NOT NULL,
+    "IsSecondLook" INTEGER NOT NULL,
+    "DueOn" TEXT NOT NULL,
+    "Status" TEXT NOT NULL,
+    "LessonId" TEXT NULL,
+    "Verdict" TEXT NULL,
+    "EndedAt" TEXT NULL,
+    "Version" INTEGER NOT NULL,
+    CONSTRAINT "FK_Retests_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Retests_PlanStages_StageId" FOREIGN KEY ("StageId") REFERENCES "PlanStages" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Retests_Plans_PlanId" FOREIGN KEY ("PlanId") REFERENCES "Plans" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Retests_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE INDEX "IX_AccountClaims_UserId" ON "AccountClaims" ("UserId");
+
+CREATE INDEX "IX_AccountLogins_UserId" ON "AccountLogins" ("UserId");
+
+CREATE INDEX "IX_AccountPasskeys_UserId" ON "AccountPasskeys" ("UserId");
+
+CREATE INDEX "IX_AccountRoles_RoleId" ON "AccountRoles" ("RoleId");
+
+CREATE INDEX "EmailIndex" ON "Accounts" ("NormalizedEmail");
+
+CREATE UNIQUE INDEX "UserNameIndex" ON "Accounts" ("NormalizedUserName");
+
+CREATE INDEX "IX_AuditEntries_At" ON "AuditEntries" ("At");
+
+CREATE INDEX "IX_AuditEntries_SubjectId" ON "AuditEntries" ("SubjectId");
+
+CREATE INDEX "IX_BooksInForce_Sha256" ON "BooksInForce" ("Sha256");
+
+CREATE INDEX "IX_CheckIns_Emergency_At" ON "CheckIns" ("Emergency", "At") WHERE "Pain" AND "SeenAt" IS NULL;
+
+CREATE INDEX "IX_CheckIns_PlanId_PracticedOn" ON "CheckIns" ("PlanId", "PracticedOn");
+
+CREATE INDEX "IX_CheckIns_PracticedOn_PlanId" ON "CheckIns" ("PracticedOn", "PlanId");
+
+CREATE INDEX "IX_CheckIns_StudentId" ON "CheckIns" ("StudentId");
+
+CREATE INDEX "IX_Lessons_HeldOn" ON "Lessons" ("HeldOn");
+
+CREATE INDEX "IX_Lessons_StudentId_HeldOn" ON "Lessons" ("StudentId", "HeldOn");
+
+CREATE INDEX "IX_Messages_Kind_State_DueAt_PlanId" ON "Messages" ("Kind", "State", "DueAt", "PlanId");
+
+CREATE UNIQUE INDEX "IX_Messages_OnceKey" ON "Messages" ("OnceKey");
+
+CREATE INDEX "IX_Messages_PlanId_Kind_State_SentAt" ON "Messages" ("PlanId", "Kind", "State", "SentAt");
+
+CREATE INDEX "IX_Messages_State_DueAt" ON "Messages" ("State", "DueAt");
+
+CREATE INDEX "IX_Messages_StudentId" ON "Messages" ("StudentId");
+
+CREATE INDEX "IX_PlanChanges_PlanId" ON "PlanChanges" ("PlanId");
+
+CREATE INDEX "IX_PlanEdits_PlanId" ON "PlanEdits" ("PlanId");
+
+CREATE INDEX "IX_Plans_DraftId" ON "Plans" ("DraftId");
+
+CREATE INDEX "IX_Plans_LessonId" ON "Plans" ("LessonId");
+
+CREATE INDEX "IX_Plans_Status" ON "Plans" ("Status");
+
+CREATE INDEX "IX_Plans_StudentId" ON "Plans" ("StudentId");
+
+CREATE INDEX "IX_PlanStages_PlanId" ON "PlanStages" ("PlanId");
+
+CREATE UNIQUE INDEX "IX_Practices_Only" ON "Practices" ("Only");
+
+CREATE INDEX "IX_PrivateLinks_PlanId" ON "PrivateLinks" ("PlanId");
+
+CREATE INDEX "IX_PrivateLinks_StudentId" ON "PrivateLinks" ("StudentId");
+
+CREATE UNIQUE INDEX "IX_PrivateLinks_TokenSha256" ON "PrivateLinks" ("TokenSha256");
+
+CREATE INDEX "IX_Readings_LessonId" ON "Readings" ("LessonId");
+
+CREATE INDEX "IX_Retests_LessonId" ON "Retests" ("LessonId");
+
+CREATE INDEX "IX_Retests_PlanId" ON "Retests" ("PlanId");
+
+CREATE INDEX "IX_Retests_StageId" ON "Retests" ("StageId");
+
+CREATE INDEX "IX_Retests_Status_DueOn" ON "Retests" ("Status", "DueOn");
+
+CREATE INDEX "IX_Retests_StudentId" ON "Retests" ("StudentId");
+
+CREATE INDEX "IX_RoleClaims_RoleId" ON "RoleClaims" ("RoleId");
+
+CREATE UNIQUE INDEX "RoleNameIndex" ON "Roles" ("NormalizedName");
+
+CREATE INDEX "IX_StoredDrafts_LessonId" ON "StoredDrafts" ("LessonId");
+
+CREATE INDEX "IX_StoredDrafts_RulebookSha256" ON "StoredDrafts" ("RulebookSha256");
+
+CREATE INDEX "IX_StoredDrafts_StudentId" ON "StoredDrafts" ("StudentId");
+
+CREATE INDEX "IX_Students_ArchivedAt" ON "Students" ("ArchivedAt");
+
+CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt", "SearchText", "Id");
+
+INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
+VALUES ('20261125150346_FirstOrder', '10.0.15');
+
+COMMIT;
+
