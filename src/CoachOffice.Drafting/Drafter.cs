@@ -51,8 +51,7 @@ public static class Drafter
         var picked = new FocusPick(at, laws, graph, InOrder(at, laws, graph, sorted.Candidates)).Pick();
         if (sorted.Undecided.Count == 0) return picked;
         var undecided = new FocusPick(at, laws, graph, InOrder(at, laws, graph, sorted.Undecided));
-        var last = picked.Focuses.Count == 0 ? undecided.Pick() : undecided.Wait();
-        return new Picked([.. picked.Focuses, .. last.Focuses], [.. picked.Parked, .. last.Parked], [.. picked.Withheld, .. last.Withheld]);
+        return picked.And(picked.Focuses.Count == 0 ? undecided.Pick() : undecided.Wait());
     }
 
     private static List<Candidate> InOrder(LessonAtHand at, TrainAfterLaws laws, CauseGraph graph, IReadOnlyList<Candidate> candidates)
@@ -66,6 +65,6 @@ public static class Drafter
     private static Picked LeaveIt(LessonAtHand at, Sorted sorted)
     {
         at.Trace.Add("order:leave-it", "path, face and strike in range", "nothing marked");
-        return new Picked([], [.. sorted.Candidates.Concat(sorted.Undecided).Select(c => new DraftParked(c.Fault, ParkedReason.NoHarmShown, null))], []);
+        return new Picked([], [.. sorted.Candidates.Concat(sorted.Undecided).Select(c => new DraftParked(c.Fault, ParkedReason.NoHarmShown, null))], [], []);
     }
 }
