@@ -1,4 +1,5 @@
 using System.CommandLine;
+using CoachOffice.Drafting.Checks;
 using CoachOffice.Drafting.Reading;
 
 namespace CoachOffice.Cli;
@@ -25,6 +26,9 @@ internal static class RulesDirectory
 
     /// <summary>The fault with its file named by the directory as the person gave it.</summary>
     public static Fault Named(Fault fault, string? given) => fault with { File = $"{Name(given).TrimEnd('/')}/{fault.File}" };
+
+    /// <summary>The same of an entry that stands in a file.</summary>
+    public static AnomalyEntry Named(AnomalyEntry entry, string? given) => entry.File is null ? entry : entry with { File = $"{Name(given).TrimEnd('/')}/{entry.File}" };
 
     private static string Name(string? given) => given ?? "rules";
 }

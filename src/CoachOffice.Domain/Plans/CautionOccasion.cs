@@ -20,12 +20,4 @@ public enum CautionOccasion
     ReadingsDisagree,
     HeightNeeded,
     SlowVideo,
-    OnTheCourse,
-    StagesLeftOutRoom,
-    StagesLeftOut,
-    NoDrillTime,
-    NoDrillInVain,
-    NoDrillOpposite,
-    NoDrillPlace,
-    NoDrillLimit,
 }

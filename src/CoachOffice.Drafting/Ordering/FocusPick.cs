@@ -16,7 +16,7 @@ internal sealed class FocusPick
     private readonly IReadOnlyList<Candidate> _ordered;
     private readonly Ladders _ladders;
     private readonly Week _week;
-    private readonly List<Skipped> _skipped = [];
+    private readonly Dictionary<FaultId, string> _skipped = [];
     private readonly List<DraftWithheld> _withheld = [];
 
     public FocusPick(LessonAtHand at, TrainAfterLaws laws, CauseGraph graph, IReadOnlyList<Candidate> ordered)
@@ -31,19 +31,19 @@ internal sealed class FocusPick
 
     public Picked Pick()
     {
-        if (First() is not { } first) return new Picked([], Park([]), _withheld, _skipped);
+        if (First() is not { } first) return new Picked([], Park([]), _withheld);
         if (Second(first) is not { } second)
         {
             var alone = Keep(first, _week, []);
-            return new Picked([alone], Park([alone]), _withheld, _skipped);
+            return new Picked([alone], Park([alone]), _withheld);
         }
 
         IReadOnlyList<Focus> both = [Keep(first, _week.First, []), Keep(second, _week.Second, [first.Fault])];
-        return new Picked(both, Park(both), _withheld, _skipped);
+        return new Picked(both, Park(both), _withheld);
     }
 
     /// <summary>None of them is picked: each waits with its reason.</summary>
-    public Picked Wait() => new([], Park([]), [], []);
+    public Picked Wait() => new([], Park([]), []);
 
     private Candidate? First()
     {
@@ -51,7 +51,8 @@ internal sealed class FocusPick
         {
             var ladder = _ladders.For(candidate, _week);
             if (ladder.IsUsable) return Chosen("pick:focus-1", candidate);
-            Skip(candidate, ladder);
+            _withheld.AddRange(ladder.Withheld);
+            Skip(candidate, "no usable drill");
         }
 
         return null;
@@ -65,11 +66,14 @@ internal sealed class FocusPick
             return null;
         }
 
-        foreach (var candidate in _ordered.Where(c => c != first && _skipped.All(s => s.Candidate != c)))
+        foreach (var candidate in _ordered.Where(c => c != first && !_skipped.ContainsKey(c.Fault)))
         {
             if (WhyNotBeside(first, candidate) is { } reason) _at.Trace.Add("pick:skip", $"{candidate.Fault}: {reason}");
             else if (_ladders.For(candidate, _week.Second) is { IsUsable: false } none)
-                Skip(candidate, none);
+            {
+                _withheld.AddRange(none.Withheld);
+                Skip(candidate, "no usable drill");
+            }
             else return Chosen("pick:focus-2", candidate);
         }
 
@@ -106,11 +110,10 @@ internal sealed class FocusPick
         return candidate;
     }
 
-    private void Skip(Candidate candidate, Ladder none)
+    private void Skip(Candidate candidate, string reason)
     {
-        _withheld.AddRange(none.Withheld);
-        _skipped.Add(new Skipped(candidate, none));
-        _at.Trace.Add("pick:skip", $"{candidate.Fault}: no usable drill");
+        _skipped[candidate.Fault] = reason;
+        _at.Trace.Add("pick:skip", $"{candidate.Fault}: {reason}");
     }
 
     private Focus Keep(Candidate candidate, Week week, IReadOnlyList<FaultId> chosen)
@@ -129,7 +132,7 @@ internal sealed class FocusPick
 
     private DraftParked Reason(Candidate candidate)
     {
-        if (_skipped.Any(s => s.Candidate == candidate)) return new DraftParked(candidate.Fault, ParkedReason.NoDrill, null);
+        if (_skipped.ContainsKey(candidate.Fault)) return new DraftParked(candidate.Fault, ParkedReason.NoDrill, null);
         return Unmet(candidate).FirstOrDefault() is { } before
             ? new DraftParked(candidate.Fault, ParkedReason.TrainAfter, before.Fault)
             : new DraftParked(candidate.Fault, ParkedReason.LimitOfTwo, null);

@@ -15,6 +15,9 @@ public static class PatternEvaluator
         return [.. book.Patterns.Where(p => SpeaksOf(p, lesson.Club)).OrderBy(p => p.Precedence).ThenBy(p => p.Id.Value, StringComparer.Ordinal).Select(p => Match(book, p, lesson, known))];
     }
 
+    /// <summary>One pattern of the book, whatever clubs it speaks of.</summary>
+    internal static PatternMatch Evaluate(Rulebook book, Pattern pattern, LessonContext lesson) => Match(book, pattern, lesson, []);
+
     /// <summary>True when the pattern is for this club.</summary>
     public static bool SpeaksOf(Pattern pattern, Club club)
     {

@@ -1,0 +1,62 @@
+using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Plans;
+using CoachOffice.Drafting.Checks.Algebra;
+using CoachOffice.Drafting.Checks.Examples;
+using CoachOffice.Drafting.Patterns;
+
+namespace CoachOffice.Drafting.Checks.Conditions;
+
+/// <summary>The regions in which the patterns of a book fire, by club, worked out once for all checks.</summary>
+internal sealed class PatternsAtWork
+{
+    private readonly List<FiringRegion> _firing;
+    private readonly Lazy<List<FiringRegion>> _older;
+    private readonly Dictionary<PatternId, IReadOnlyList<Region>> _known = [];
+
+    public PatternsAtWork(RuleBase rules)
+    {
+        Rules = rules;
+        Examples = new ExampleOf(rules);
+        _firing = [.. Enum.GetValues<Club>().Select(club => new FiringRegion(rules.Of(club)))];
+        _older = new(() => [.. from age in rules.Ages.Skip(1) from club in Enum.GetValues<Club>() select new FiringRegion(rules.Of(club, age))]);
+    }
+
+    public RuleBase Rules { get; }
+
+    public ExampleOf Examples { get; }
+
+    /// <summary>Where a pattern fires for a grown-up, a region for each club.</summary>
+    public IReadOnlyList<Region> Of(Pattern pattern)
+    {
+        if (!_known.TryGetValue(pattern.Id, out var known)) _known.Add(pattern.Id, known = [.. _firing.Select(f => f.Of(pattern))]);
+        return known;
+    }
+
+    /// <summary>The firing for a grown-up, with each club a pattern speaks of.</summary>
+    public IEnumerable<FiringRegion> Firing(Pattern pattern) => _firing.Where(f => PatternEvaluator.SpeaksOf(pattern, f.Space.Club));
+
+    /// <summary>The same for a pattern that is not quite the book's, on the clubs it speaks of.</summary>
+    public IReadOnlyList<Region> Varied(Pattern pattern) => [.. Firing(pattern).Select(f => f.Build(pattern))];
+
+    /// <summary>A pattern, also one that is not quite the book's, fires with some club; if for no grown-up, then for an older student whose ranges have moved.</summary>
+    public bool CanFire(Pattern pattern) => Firing(pattern).Any(f => !f.Build(pattern).IsEmpty) || _older.Value.Any(f => PatternEvaluator.SpeaksOf(pattern, f.Space.Club) && !f.Build(pattern).IsEmpty);
+
+    /// <summary>Where both fire, a region for each club.</summary>
+    public IReadOnlyList<Region> Together(Pattern one, Pattern other) => [.. Of(one).Zip(Of(other), (a, b) => a.And(b))];
+
+    /// <summary>Both may fire in one lesson.</summary>
+    public bool Meet(Pattern one, Pattern other) => Of(one).Zip(Of(other)).Any(pair => pair.First.Meets(pair.Second));
+
+    /// <summary>The other fires wherever this one does.</summary>
+    public bool Implies(Pattern narrow, Pattern wide) => Inside(Of(narrow), Of(wide));
+
+    /// <summary>Each region lies in its partner.</summary>
+    public static bool Inside(IReadOnlyList<Region> narrow, IReadOnlyList<Region> wide) => narrow.Zip(wide).All(pair => pair.First.IsInside(pair.Second));
+
+    /// <summary>Everything a pattern explains.</summary>
+    public static IEnumerable<FaultId> Explained(Pattern pattern) => pattern.Explains.Concat(pattern.ExplainsIfPresent);
+
+    /// <summary>An anomaly of patterns.</summary>
+    public Anomaly Found(AnomalyKind kind, AnomalySeverity severity, string sentence, LessonFacts? example, params IReadOnlyList<Pattern> patterns) =>
+        new() { Kind = kind, Severity = severity, Entries = [.. patterns.Select(Rules.Place)], Sentence = sentence, Example = example };
+}
