@@ -1,4 +1,4 @@
-CREATE TABLE IF NOT EXISTS "__EFMigrationsHistory" (
+﻿CREATE TABLE IF NOT EXISTS "__EFMigrationsHistory" (
     "MigrationId" character varying(150) NOT NULL,
     "ProductVersion" character varying(32) NOT NULL,
     CONSTRAINT "PK___EFMigrationsHistory" PRIMARY KEY ("MigrationId")
@@ -48,13 +48,6 @@ CREATE TABLE "DataProtectionKeys" (
     CONSTRAINT "PK_DataProtectionKeys" PRIMARY KEY ("Id")
 );
 
-CREATE TABLE "KeptRulebooks" (
-    "Sha256" character varying(64) NOT NULL,
-    "Text" text NOT NULL,
-    "KeptAt" timestamp with time zone NOT NULL,
-    CONSTRAINT "PK_KeptRulebooks" PRIMARY KEY ("Sha256")
-);
-
 CREATE TABLE "Practices" (
     "Id" uuid NOT NULL,
     "Name" character varying(120) NOT NULL,
@@ -78,6 +71,13 @@ CREATE TABLE "Roles" (
     "NormalizedName" character varying(256),
     "ConcurrencyStamp" text,
     CONSTRAINT "PK_Roles" PRIMARY KEY ("Id")
+);
+
+CREATE TABLE "ShippedBooks" (
+    "Sha256" character varying(64) NOT NULL,
+    "Text" text NOT NULL,
+    "KeptAt" timestamp with time zone NOT NULL,
+    CONSTRAINT "PK_ShippedBooks" PRIMARY KEY ("Sha256")
 );
 
 CREATE TABLE "Students" (
@@ -143,16 +143,6 @@ CREATE TABLE "AccountTokens" (
     CONSTRAINT "FK_AccountTokens_Accounts_UserId" FOREIGN KEY ("UserId") REFERENCES "Accounts" ("Id") ON DELETE CASCADE
 );
 
-CREATE TABLE "BooksInForce" (
-    "Id" integer NOT NULL,
-    "Sha256" character varying(64) NOT NULL,
-    "AdoptedAt" timestamp with time zone NOT NULL,
-    "AdoptedBy" text NOT NULL,
-    "Version" integer NOT NULL,
-    CONSTRAINT "PK_BooksInForce" PRIMARY KEY ("Id"),
-    CONSTRAINT "FK_BooksInForce_KeptRulebooks_Sha256" FOREIGN KEY ("Sha256") REFERENCES "KeptRulebooks" ("Sha256") ON DELETE RESTRICT
-);
-
 CREATE TABLE "AccountRoles" (
     "UserId" uuid NOT NULL,
     "RoleId" uuid NOT NULL,
@@ -170,6 +160,15 @@ CREATE TABLE "RoleClaims" (
     CONSTRAINT "FK_RoleClaims_Roles_RoleId" FOREIGN KEY ("RoleId") REFERENCES "Roles" ("Id") ON DELETE CASCADE
 );
 
+CREATE TABLE "KeptRulebooks" (
+    "Sha256" character varying(64) NOT NULL,
+    "Text" text NOT NULL,
+    "KeptAt" timestamp with time zone NOT NULL,
+    "ShippedSha256" character varying(64),
+    CONSTRAINT "PK_KeptRulebooks" PRIMARY KEY ("Sha256"),
+    CONSTRAINT "FK_KeptRulebooks_ShippedBooks_ShippedSha256" FOREIGN KEY ("ShippedSha256") REFERENCES "ShippedBooks" ("Sha256") ON DELETE RESTRICT
+);
+
 CREATE TABLE "Lessons" (
     "Id" uuid NOT NULL,
     "StudentId" uuid NOT NULL,
@@ -183,6 +182,33 @@ CREATE TABLE "Lessons" (
     "Version" integer NOT NULL,
     CONSTRAINT "PK_Lessons" PRIMARY KEY ("Id"),
     CONSTRAINT "FK_Lessons_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "RulebookEditions" (
+    "Number" integer NOT NULL,
+    "Sha256" character varying(64) NOT NULL,
+    "ShippedSha256" character varying(64) NOT NULL,
+    "Own" text NOT NULL,
+    "Kind" character varying(40) NOT NULL,
+    "AdoptedAt" timestamp with time zone NOT NULL,
+    "By" uuid,
+    "ByName" text NOT NULL,
+    "Why" text NOT NULL,
+    "Changes" text NOT NULL,
+    CONSTRAINT "PK_RulebookEditions" PRIMARY KEY ("Number"),
+    CONSTRAINT "FK_RulebookEditions_KeptRulebooks_Sha256" FOREIGN KEY ("Sha256") REFERENCES "KeptRulebooks" ("Sha256") ON DELETE RESTRICT,
+    CONSTRAINT "FK_RulebookEditions_ShippedBooks_ShippedSha256" FOREIGN KEY ("ShippedSha256") REFERENCES "ShippedBooks" ("Sha256") ON DELETE RESTRICT
+);
+
+CREATE TABLE "LessonInputs" (
+    "LessonId" uuid NOT NULL,
+    "StudentId" uuid NOT NULL,
+    "Club" character varying(40) NOT NULL,
+    "Json" text NOT NULL,
+    "IsDrafted" boolean NOT NULL,
+    CONSTRAINT "PK_LessonInputs" PRIMARY KEY ("LessonId"),
+    CONSTRAINT "FK_LessonInputs_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_LessonInputs_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "Readings" (
@@ -214,6 +240,18 @@ CREATE TABLE "StoredDrafts" (
     CONSTRAINT "FK_StoredDrafts_KeptRulebooks_RulebookSha256" FOREIGN KEY ("RulebookSha256") REFERENCES "KeptRulebooks" ("Sha256") ON DELETE RESTRICT,
     CONSTRAINT "FK_StoredDrafts_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_StoredDrafts_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "BooksInForce" (
+    "Id" integer NOT NULL,
+    "Edition" integer NOT NULL,
+    "Sha256" character varying(64) NOT NULL,
+    "AdoptedAt" timestamp with time zone NOT NULL,
+    "AdoptedBy" text NOT NULL,
+    "Version" integer NOT NULL,
+    CONSTRAINT "PK_BooksInForce" PRIMARY KEY ("Id"),
+    CONSTRAINT "FK_BooksInForce_KeptRulebooks_Sha256" FOREIGN KEY ("Sha256") REFERENCES "KeptRulebooks" ("Sha256") ON DELETE RESTRICT,
+    CONSTRAINT "FK_BooksInForce_RulebookEditions_Edition" FOREIGN KEY ("Edition") REFERENCES "RulebookEditions" ("Number") ON DELETE RESTRICT
 );
 
 CREATE TABLE "Plans" (
@@ -372,6 +410,8 @@ CREATE INDEX "IX_AuditEntries_At" ON "AuditEntries" ("At");
 
 CREATE INDEX "IX_AuditEntries_SubjectId" ON "AuditEntries" ("SubjectId");
 
+CREATE INDEX "IX_BooksInForce_Edition" ON "BooksInForce" ("Edition");
+
 CREATE INDEX "IX_BooksInForce_Sha256" ON "BooksInForce" ("Sha256");
 
 CREATE INDEX "IX_CheckIns_Emergency_At" ON "CheckIns" ("Emergency", "At") WHERE "Pain" AND "SeenAt" IS NULL;
@@ -381,6 +421,10 @@ CREATE INDEX "IX_CheckIns_PlanId_PracticedOn" ON "CheckIns" ("PlanId", "Practice
 CREATE INDEX "IX_CheckIns_PracticedOn_PlanId" ON "CheckIns" ("PracticedOn", "PlanId");
 
 CREATE INDEX "IX_CheckIns_StudentId" ON "CheckIns" ("StudentId");
+
+CREATE INDEX "IX_KeptRulebooks_ShippedSha256" ON "KeptRulebooks" ("ShippedSha256");
+
+CREATE INDEX "IX_LessonInputs_StudentId" ON "LessonInputs" ("StudentId");
 
 CREATE INDEX "IX_Lessons_HeldOn" ON "Lessons" ("HeldOn");
 
@@ -420,6 +464,8 @@ CREATE UNIQUE INDEX "IX_PrivateLinks_TokenSha256" ON "PrivateLinks" ("TokenSha25
 
 CREATE INDEX "IX_Readings_LessonId" ON "Readings" ("LessonId");
 
+CREATE INDEX "IX_Readings_Measure_Value_LessonId" ON "Readings" ("Measure", "Value", "LessonId");
+
 CREATE INDEX "IX_Retests_LessonId" ON "Retests" ("LessonId");
 
 CREATE INDEX "IX_Retests_PlanId" ON "Retests" ("PlanId");
@@ -434,6 +480,10 @@ CREATE INDEX "IX_RoleClaims_RoleId" ON "RoleClaims" ("RoleId");
 
 CREATE UNIQUE INDEX "RoleNameIndex" ON "Roles" ("NormalizedName");
 
+CREATE INDEX "IX_RulebookEditions_Sha256" ON "RulebookEditions" ("Sha256");
+
+CREATE INDEX "IX_RulebookEditions_ShippedSha256" ON "RulebookEditions" ("ShippedSha256");
+
 CREATE INDEX "IX_StoredDrafts_LessonId" ON "StoredDrafts" ("LessonId");
 
 CREATE INDEX "IX_StoredDrafts_RulebookSha256" ON "StoredDrafts" ("RulebookSha256");
@@ -445,7 +495,7 @@ CREATE INDEX "IX_Students_ArchivedAt" ON "Students" ("ArchivedAt");
 CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt", "SearchText", "Id");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261125150358_FirstOrder', '10.0.15');
+VALUES ('20261126123106_FirstOrder', '10.0.15');
 
 COMMIT;
 

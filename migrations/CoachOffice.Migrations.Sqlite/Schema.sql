@@ -1,4 +1,4 @@
-CREATE TABLE IF NOT EXISTS "__EFMigrationsHistory" (
+﻿CREATE TABLE IF NOT EXISTS "__EFMigrationsHistory" (
     "MigrationId" TEXT NOT NULL CONSTRAINT "PK___EFMigrationsHistory" PRIMARY KEY,
     "ProductVersion" TEXT NOT NULL
 );
@@ -44,12 +44,6 @@ CREATE TABLE "DataProtectionKeys" (
     "Xml" TEXT NULL
 );
 
-CREATE TABLE "KeptRulebooks" (
-    "Sha256" TEXT NOT NULL CONSTRAINT "PK_KeptRulebooks" PRIMARY KEY,
-    "Text" TEXT NOT NULL,
-    "KeptAt" TEXT NOT NULL
-);
-
 CREATE TABLE "Practices" (
     "Id" TEXT NOT NULL CONSTRAINT "PK_Practices" PRIMARY KEY,
     "Name" TEXT NOT NULL,
@@ -71,6 +65,12 @@ CREATE TABLE "Roles" (
     "Name" TEXT NULL,
     "NormalizedName" TEXT NULL,
     "ConcurrencyStamp" TEXT NULL
+);
+
+CREATE TABLE "ShippedBooks" (
+    "Sha256" TEXT NOT NULL CONSTRAINT "PK_ShippedBooks" PRIMARY KEY,
+    "Text" TEXT NOT NULL,
+    "KeptAt" TEXT NOT NULL
 );
 
 CREATE TABLE "Students" (
@@ -133,15 +133,6 @@ CREATE TABLE "AccountTokens" (
     CONSTRAINT "FK_AccountTokens_Accounts_UserId" FOREIGN KEY ("UserId") REFERENCES "Accounts" ("Id") ON DELETE CASCADE
 );
 
-CREATE TABLE "BooksInForce" (
-    "Id" INTEGER NOT NULL CONSTRAINT "PK_BooksInForce" PRIMARY KEY,
-    "Sha256" TEXT NOT NULL,
-    "AdoptedAt" TEXT NOT NULL,
-    "AdoptedBy" TEXT NOT NULL,
-    "Version" INTEGER NOT NULL,
-    CONSTRAINT "FK_BooksInForce_KeptRulebooks_Sha256" FOREIGN KEY ("Sha256") REFERENCES "KeptRulebooks" ("Sha256") ON DELETE RESTRICT
-);
-
 CREATE TABLE "AccountRoles" (
     "UserId" TEXT NOT NULL,
     "RoleId" TEXT NOT NULL,
@@ -158,6 +149,14 @@ CREATE TABLE "RoleClaims" (
     CONSTRAINT "FK_RoleClaims_Roles_RoleId" FOREIGN KEY ("RoleId") REFERENCES "Roles" ("Id") ON DELETE CASCADE
 );
 
+CREATE TABLE "KeptRulebooks" (
+    "Sha256" TEXT NOT NULL CONSTRAINT "PK_KeptRulebooks" PRIMARY KEY,
+    "Text" TEXT NOT NULL,
+    "KeptAt" TEXT NOT NULL,
+    "ShippedSha256" TEXT NULL,
+    CONSTRAINT "FK_KeptRulebooks_ShippedBooks_ShippedSha256" FOREIGN KEY ("ShippedSha256") REFERENCES "ShippedBooks" ("Sha256") ON DELETE RESTRICT
+);
+
 CREATE TABLE "Lessons" (
     "Id" TEXT NOT NULL CONSTRAINT "PK_Lessons" PRIMARY KEY,
     "StudentId" TEXT NOT NULL,
@@ -170,6 +169,31 @@ CREATE TABLE "Lessons" (
     "CreatedAt" TEXT NOT NULL,
     "Version" INTEGER NOT NULL,
     CONSTRAINT "FK_Lessons_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "RulebookEditions" (
+    "Number" INTEGER NOT NULL CONSTRAINT "PK_RulebookEditions" PRIMARY KEY,
+    "Sha256" TEXT NOT NULL,
+    "ShippedSha256" TEXT NOT NULL,
+    "Own" TEXT NOT NULL,
+    "Kind" TEXT NOT NULL,
+    "AdoptedAt" TEXT NOT NULL,
+    "By" TEXT NULL,
+    "ByName" TEXT NOT NULL,
+    "Why" TEXT NOT NULL,
+    "Changes" TEXT NOT NULL,
+    CONSTRAINT "FK_RulebookEditions_KeptRulebooks_Sha256" FOREIGN KEY ("Sha256") REFERENCES "KeptRulebooks" ("Sha256") ON DELETE RESTRICT,
+    CONSTRAINT "FK_RulebookEditions_ShippedBooks_ShippedSha256" FOREIGN KEY ("ShippedSha256") REFERENCES "ShippedBooks" ("Sha256") ON DELETE RESTRICT
+);
+
+CREATE TABLE "LessonInputs" (
+    "LessonId" TEXT NOT NULL CONSTRAINT "PK_LessonInputs" PRIMARY KEY,
+    "StudentId" TEXT NOT NULL,
+    "Club" TEXT NOT NULL,
+    "Json" TEXT NOT NULL,
+    "IsDrafted" INTEGER NOT NULL,
+    CONSTRAINT "FK_LessonInputs_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_LessonInputs_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "Readings" (
@@ -199,6 +223,17 @@ CREATE TABLE "StoredDrafts" (
     CONSTRAINT "FK_StoredDrafts_KeptRulebooks_RulebookSha256" FOREIGN KEY ("RulebookSha256") REFERENCES "KeptRulebooks" ("Sha256") ON DELETE RESTRICT,
     CONSTRAINT "FK_StoredDrafts_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_StoredDrafts_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "BooksInForce" (
+    "Id" INTEGER NOT NULL CONSTRAINT "PK_BooksInForce" PRIMARY KEY,
+    "Edition" INTEGER NOT NULL,
+    "Sha256" TEXT NOT NULL,
+    "AdoptedAt" TEXT NOT NULL,
+    "AdoptedBy" TEXT NOT NULL,
+    "Version" INTEGER NOT NULL,
+    CONSTRAINT "FK_BooksInForce_KeptRulebooks_Sha256" FOREIGN KEY ("Sha256") REFERENCES "KeptRulebooks" ("Sha256") ON DELETE RESTRICT,
+    CONSTRAINT "FK_BooksInForce_RulebookEditions_Edition" FOREIGN KEY ("Edition") REFERENCES "RulebookEditions" ("Number") ON DELETE RESTRICT
 );
 
 CREATE TABLE "Plans" (
@@ -349,6 +384,8 @@ CREATE INDEX "IX_AuditEntries_At" ON "AuditEntries" ("At");
 
 CREATE INDEX "IX_AuditEntries_SubjectId" ON "AuditEntries" ("SubjectId");
 
+CREATE INDEX "IX_BooksInForce_Edition" ON "BooksInForce" ("Edition");
+
 CREATE INDEX "IX_BooksInForce_Sha256" ON "BooksInForce" ("Sha256");
 
 CREATE INDEX "IX_CheckIns_Emergency_At" ON "CheckIns" ("Emergency", "At") WHERE "Pain" AND "SeenAt" IS NULL;
@@ -358,6 +395,10 @@ CREATE INDEX "IX_CheckIns_PlanId_PracticedOn" ON "CheckIns" ("PlanId", "Practice
 CREATE INDEX "IX_CheckIns_PracticedOn_PlanId" ON "CheckIns" ("PracticedOn", "PlanId");
 
 CREATE INDEX "IX_CheckIns_StudentId" ON "CheckIns" ("StudentId");
+
+CREATE INDEX "IX_KeptRulebooks_ShippedSha256" ON "KeptRulebooks" ("ShippedSha256");
+
+CREATE INDEX "IX_LessonInputs_StudentId" ON "LessonInputs" ("StudentId");
 
 CREATE INDEX "IX_Lessons_HeldOn" ON "Lessons" ("HeldOn");
 
@@ -397,6 +438,8 @@ CREATE UNIQUE INDEX "IX_PrivateLinks_TokenSha256" ON "PrivateLinks" ("TokenSha25
 
 CREATE INDEX "IX_Readings_LessonId" ON "Readings" ("LessonId");
 
+CREATE INDEX "IX_Readings_Measure_Value_LessonId" ON "Readings" ("Measure", "Value", "LessonId");
+
 CREATE INDEX "IX_Retests_LessonId" ON "Retests" ("LessonId");
 
 CREATE INDEX "IX_Retests_PlanId" ON "Retests" ("PlanId");
@@ -411,6 +454,10 @@ CREATE INDEX "IX_RoleClaims_RoleId" ON "RoleClaims" ("RoleId");
 
 CREATE UNIQUE INDEX "RoleNameIndex" ON "Roles" ("NormalizedName");
 
+CREATE INDEX "IX_RulebookEditions_Sha256" ON "RulebookEditions" ("Sha256");
+
+CREATE INDEX "IX_RulebookEditions_ShippedSha256" ON "RulebookEditions" ("ShippedSha256");
+
 CREATE INDEX "IX_StoredDrafts_LessonId" ON "StoredDrafts" ("LessonId");
 
 CREATE INDEX "IX_StoredDrafts_RulebookSha256" ON "StoredDrafts" ("RulebookSha256");
@@ -422,7 +469,7 @@ CREATE INDEX "IX_Students_ArchivedAt" ON "Students" ("ArchivedAt");
 CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt", "SearchText", "Id");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261125150346_FirstOrder', '10.0.15');
+VALUES ('20261126123057_FirstOrder', '10.0.15');
 
 COMMIT;
 

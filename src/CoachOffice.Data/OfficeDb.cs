@@ -29,6 +29,8 @@ public sealed class OfficeDb(DbContextOptions<OfficeDb> options)
 
     public DbSet<Reading> Readings => Set<Reading>();
 
+    public DbSet<LessonInput> LessonInputs => Set<LessonInput>();
+
     public DbSet<StoredDraft> StoredDrafts => Set<StoredDraft>();
 
     public DbSet<Plan> Plans => Set<Plan>();

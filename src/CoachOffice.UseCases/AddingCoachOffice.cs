@@ -28,6 +28,7 @@ public static class AddingCoachOffice
         services.TryAddScoped<PracticeClock>();
         services.TryAddSingleton(ShippedRules.Find());
         services.TryAddSingleton<Rulebooks>();
+        services.TryAddSingleton<Replays>();
         services.AddLogging();
         services.AddDataProtection().SetApplicationName("CoachOffice").PersistKeysToDbContext<OfficeDb>();
         AddAccounts(services);

@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("62a11801-0d1a-45c4-9107-ca4c0331af67"), entityTypeCount: 28)
+            : base(skipDetectChanges: false, modelId: new Guid("8aadc81c-ed00-42e2-a5bb-16b981a8855c"), entityTypeCount: 29)
         {
         }
 
@@ -24,6 +24,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var privateLink = PrivateLinkEntityType.Create(this);
             var message = MessageEntityType.Create(this);
             var lesson = LessonEntityType.Create(this);
+            var lessonInput = LessonInputEntityType.Create(this);
             var reading = ReadingEntityType.Create(this);
             var retest = RetestEntityType.Create(this);
             var bookInForce = BookInForceEntityType.Create(this);
@@ -52,6 +53,8 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             MessageEntityType.CreateForeignKey1(message, plan);
             MessageEntityType.CreateForeignKey2(message, student);
             LessonEntityType.CreateForeignKey1(lesson, student);
+            LessonInputEntityType.CreateForeignKey1(lessonInput, lesson);
+            LessonInputEntityType.CreateForeignKey2(lessonInput, student);
             ReadingEntityType.CreateForeignKey1(reading, lesson);
             RetestEntityType.CreateForeignKey1(retest, lesson);
             RetestEntityType.CreateForeignKey2(retest, plan);
@@ -88,6 +91,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             PrivateLinkEntityType.CreateAnnotations(privateLink);
             MessageEntityType.CreateAnnotations(message);
             LessonEntityType.CreateAnnotations(lesson);
+            LessonInputEntityType.CreateAnnotations(lessonInput);
             ReadingEntityType.CreateAnnotations(reading);
             RetestEntityType.CreateAnnotations(retest);
             BookInForceEntityType.CreateAnnotations(bookInForce);

@@ -27,7 +27,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 baseEntityType,
                 propertyCount: 9,
                 foreignKeyCount: 1,
-                unnamedIndexCount: 1,
+                unnamedIndexCount: 2,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -116,6 +116,9 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
 
             var index = runtimeEntityType.AddIndex(
                 new[] { lessonId });
+
+            var index0 = runtimeEntityType.AddIndex(
+                new[] { measure, value, lessonId });
 
             return runtimeEntityType;
         }

@@ -380,6 +380,33 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.ToTable("Lessons", (string)null);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.LessonInput", b =>
+                {
+                    b.Property<Guid>("LessonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Club")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.Property<bool>("IsDrafted")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Json")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<Guid>("StudentId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("LessonId");
+
+                    b.HasIndex("StudentId");
+
+                    b.ToTable("LessonInputs", (string)null);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.Lessons.Reading", b =>
                 {
                     b.Property<Guid>("Id")
@@ -416,6 +443,8 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.HasKey("Id");
 
                     b.HasIndex("LessonId");
+
+                    b.HasIndex("Measure", "Value", "LessonId");
 
                     b.ToTable("Readings", (string)null);
                 });
@@ -1201,6 +1230,21 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
             modelBuilder.Entity("CoachOffice.Domain.Lessons.Lesson", b =>
                 {
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.LessonInput", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Lessons.Lesson", null)
+                        .WithOne()
+                        .HasForeignKey("CoachOffice.Domain.Lessons.LessonInput", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
                     b.HasOne("CoachOffice.Domain.Students.Student", null)
                         .WithMany()
                         .HasForeignKey("StudentId")

@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("286ec7bc-9b17-40a8-abc6-825b434767b7"), entityTypeCount: 28)
+            : base(skipDetectChanges: false, modelId: new Guid("b3ecb6fb-c947-498a-80dc-2689520b2422"), entityTypeCount: 29)
         {
         }
 
@@ -23,6 +23,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var privateLink = PrivateLinkEntityType.Create(this);
             var message = MessageEntityType.Create(this);
             var lesson = LessonEntityType.Create(this);
+            var lessonInput = LessonInputEntityType.Create(this);
             var reading = ReadingEntityType.Create(this);
             var retest = RetestEntityType.Create(this);
             var bookInForce = BookInForceEntityType.Create(this);
@@ -51,6 +52,8 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             MessageEntityType.CreateForeignKey1(message, plan);
             MessageEntityType.CreateForeignKey2(message, student);
             LessonEntityType.CreateForeignKey1(lesson, student);
+            LessonInputEntityType.CreateForeignKey1(lessonInput, lesson);
+            LessonInputEntityType.CreateForeignKey2(lessonInput, student);
             ReadingEntityType.CreateForeignKey1(reading, lesson);
             RetestEntityType.CreateForeignKey1(retest, lesson);
             RetestEntityType.CreateForeignKey2(retest, plan);
@@ -87,6 +90,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             PrivateLinkEntityType.CreateAnnotations(privateLink);
             MessageEntityType.CreateAnnotations(message);
             LessonEntityType.CreateAnnotations(lesson);
+            LessonInputEntityType.CreateAnnotations(lessonInput);
             ReadingEntityType.CreateAnnotations(reading);
             RetestEntityType.CreateAnnotations(retest);
             BookInForceEntityType.CreateAnnotations(bookInForce);

@@ -26,7 +26,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 baseEntityType,
                 propertyCount: 9,
                 foreignKeyCount: 1,
-                unnamedIndexCount: 1,
+                unnamedIndexCount: 2,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -106,6 +106,9 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
 
             var index = runtimeEntityType.AddIndex(
                 new[] { lessonId });
+
+            var index0 = runtimeEntityType.AddIndex(
+                new[] { measure, value, lessonId });
 
             return runtimeEntityType;
         }

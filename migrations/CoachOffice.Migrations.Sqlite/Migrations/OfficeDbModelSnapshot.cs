@@ -375,6 +375,33 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.ToTable("Lessons", (string)null);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.LessonInput", b =>
+                {
+                    b.Property<Guid>("LessonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Club")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsDrafted")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Json")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("StudentId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("LessonId");
+
+                    b.HasIndex("StudentId");
+
+                    b.ToTable("LessonInputs", (string)null);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.Lessons.Reading", b =>
                 {
                     b.Property<Guid>("Id")
@@ -411,6 +438,8 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.HasKey("Id");
 
                     b.HasIndex("LessonId");
+
+                    b.HasIndex("Measure", "Value", "LessonId");
 
                     b.ToTable("Readings", (string)null);
                 });
@@ -1189,6 +1218,21 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
             modelBuilder.Entity("CoachOffice.Domain.Lessons.Lesson", b =>
                 {
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.LessonInput", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Lessons.Lesson", null)
+                        .WithOne()
+                        .HasForeignKey("CoachOffice.Domain.Lessons.LessonInput", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
                     b.HasOne("CoachOffice.Domain.Students.Student", null)
                         .WithMany()
                         .HasForeignKey("StudentId")

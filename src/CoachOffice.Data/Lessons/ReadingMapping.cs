@@ -10,5 +10,8 @@ internal sealed class ReadingMapping : IEntityTypeConfiguration<Reading>
     {
         builder.ToTable("Readings");
         builder.Property(r => r.Measure).HasMaxLength(80);
+
+        // Which lessons hold a value beyond an edge is answered from the index alone.
+        builder.HasIndex(r => new { r.Measure, r.Value, r.LessonId });
     }
 }

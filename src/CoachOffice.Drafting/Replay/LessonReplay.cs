@@ -22,6 +22,12 @@ public sealed class LessonReplay
         _look = new LessonLook(inForce.Book, edited.Book, Difference);
     }
 
+    /// <summary>Hash of the book in force.</summary>
+    public string InForce => _inForce.Sha256;
+
+    /// <summary>Hash of the edited book.</summary>
+    public string Edited => _edited.Sha256;
+
     /// <summary>What the two books define otherwise.</summary>
     public BookDifference Difference { get; }
 

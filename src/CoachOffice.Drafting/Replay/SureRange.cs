@@ -9,9 +9,9 @@ internal sealed record SureRange(Limits? Inside)
 {
     private const double AdultCentimetres = 175;
 
-    // Wider than the statures a student may be recorded with (80 to 230 cm).
-    private const double ShortestCentimetres = 50;
-    private const double TallestCentimetres = 260;
+    // The statures a student may be recorded with, on a page or in a lesson's file.
+    private const double ShortestCentimetres = 80;
+    private const double TallestCentimetres = 230;
 
     /// <summary>Of one measure and club, or null when the book never grades it.</summary>
     public static SureRange? Of(Rulebook book, MeasureId id, Club club)

@@ -12,7 +12,7 @@ using Book = CoachOffice.Domain.Plans.Rulebook;
 namespace CoachOffice.UseCases.Lessons;
 
 /// <summary>Saves a lesson's sheet: all of it or nothing.</summary>
-public sealed class SaveLesson(OfficeDb db, AuditTrail trail, PracticeClock clock, INewIds ids, PlanBooks books)
+public sealed class SaveLesson(OfficeDb db, AuditTrail trail, PlanDoor door, PlanBooks books, LessonInputs inputs)
 {
     private const int LongestText = 20_000;
 
@@ -27,13 +27,14 @@ public sealed class SaveLesson(OfficeDb db, AuditTrail trail, PracticeClock cloc
         var book = await books.InForce(stop);
         var (taken, refusals) = Taken(form, kept, book);
         if (kept.Version != version) return refusals.Count == 0 && Says(kept, form, taken) ? kept.Id : await Changed(kept.Id, stop);
-        if (HeadingCheck.Of(form.Heading, await clock.Today(stop)) is { } wrong) refusals.Add(wrong);
+        if (HeadingCheck.Of(form.Heading, await door.Today(stop)) is { } wrong) refusals.Add(wrong);
         if (form.Observations.Length > LongestText || form.Notes.Length > LongestText)
             refusals.Add(new Refusal("text-too-long", "Observations and notes hold up to 20,000 characters each.", nameof(form.Observations)));
         if (refusals.Count > 0) return Outcome<LessonId>.Refused(refusals);
         kept.Head(form.Heading);
         kept.Write(form.Observations, form.Notes);
-        kept.Record(taken, ids, clock.Now);
+        kept.Record(taken, door.Ids, door.Now);
+        await inputs.Keep(kept, book, stop);
         trail.Add(actor, "lesson-saved", AuditSubject.Of(kept.Id), $"readings:{taken.Count}");
         if (await db.TrySave(stop) == Saved.Yes) return kept.Id;
         db.ChangeTracker.Clear();

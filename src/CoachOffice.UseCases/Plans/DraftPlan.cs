@@ -1,4 +1,3 @@
-using System.Text;
 using CoachOffice.Data;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
@@ -7,16 +6,14 @@ using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Plans.Drafts;
 using CoachOffice.Domain.Students;
 using CoachOffice.Drafting;
-using CoachOffice.Drafting.Reading.Canonical;
 using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Lessons;
-using CoachOffice.UseCases.Measuring;
 using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.UseCases.Plans;
 
 /// <summary>Drafts a plan from a lesson by the book in force and stores both the draft, which never changes again, and the proposal, which is the coach's.</summary>
-public sealed class DraftPlan(OfficeDb db, AuditTrail trail, PlanBooks books, TriedBefore tried, PlanDoor door)
+public sealed class DraftPlan(OfficeDb db, AuditTrail trail, PlanBooks books, LessonInputs inputs, PlanDoor door)
 {
     /// <summary>The proposed plan's id, or why there is none.</summary>
     public async Task<Outcome<PlanId>> For(LessonId lesson, Actor actor, CancellationToken stop = default)
@@ -48,14 +45,7 @@ public sealed class DraftPlan(OfficeDb db, AuditTrail trail, PlanBooks books, Tr
     private async Task<Plan> Propose(Material of, Actor actor, CancellationToken stop)
     {
         var (now, today) = (door.Now, await door.Today(stop));
-        var facts = new LessonFacts
-        {
-            AsOf = today,
-            Student = FactsOfStudent.On(of.Student, today),
-            Club = of.Lesson.Club,
-            Readings = LessonValues.Of(of.Lesson.Readings, id => of.Book.Book.Find(id)!.Unit),
-            Tried = await tried.By(of.Student.Id, stop),
-        };
+        var facts = await inputs.Facts(of.Lesson, today, of.Book.Book, stop);
         var draft = Drafter.Draft(of.Book, facts);
         var stored = new StoredDraft
         {
@@ -63,7 +53,7 @@ public sealed class DraftPlan(OfficeDb db, AuditTrail trail, PlanBooks books, Tr
             LessonId = of.Lesson.Id,
             StudentId = of.Student.Id,
             Json = DraftJson.Text(draft),
-            InputJson = Encoding.UTF8.GetString(CanonicalInput.Write(facts)),
+            InputJson = LessonInputs.Text(facts),
             InputSha256 = draft.Input,
             RulebookSha256 = of.Book.Sha256,
             Engine = draft.Engine,
@@ -73,6 +63,7 @@ public sealed class DraftPlan(OfficeDb db, AuditTrail trail, PlanBooks books, Tr
         var plan = Plan.Propose(PlanId.From(door.NewId()), stored, DraftStages.Of(draft, of.Book.Book), door.Ids);
         db.StoredDrafts.Add(stored);
         db.Plans.Add(plan);
+        await inputs.KeepDrafted(of.Lesson, facts, stop);
         return plan;
     }
 

@@ -35,6 +35,8 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, INewIds ids)
         await db.Lessons.Where(l => l.StudentId == id)
             .ExecuteUpdateAsync(l => l.SetProperty(x => x.Observations, "").SetProperty(x => x.Notes, ""), stop);
 
+        await db.LessonInputs.Where(i => i.StudentId == id).ExecuteDeleteAsync(stop);
+
         // A draft's input names the year of birth and the limits.
         await db.StoredDrafts.Where(d => d.StudentId == id)
             .ExecuteUpdateAsync(d => d.SetProperty(x => x.Json, "").SetProperty(x => x.InputJson, "").SetProperty(x => x.InputSha256, ""), stop);

@@ -52,6 +52,7 @@ internal sealed class BigOffice : IDisposable
         var (student, lesson) = (Is("Id", Student.Student.Value), Is("Id", Student.Lesson.Value));
         rows.Copy("Students", student, Students, ("Id", "id(1, i)"), ("GivenName", "given(i)"), ("FamilyName", "family(i)"), ("Email", "email(i)"), ("Phone", "phone(i)"), ("SearchText", "folded(i)"));
         rows.Copy("Lessons", lesson, Lessons, ("Id", "id(2, i)"), ("StudentId", $"id(1, (i - 1) / {LessonsEach} + 1)"), ("HeldOn", $"date('now', '-' || (i * 37 % {Days}) || ' days')"));
+        rows.Copy("LessonInputs", Is("LessonId", Student.Lesson.Value), Lessons, ("LessonId", "id(2, i)"), ("StudentId", $"id(1, (i - 1) / {LessonsEach} + 1)"));
         foreach (var (reading, kind) in rows.Texts($"SELECT Id FROM Readings WHERE {Is("LessonId", Student.Lesson.Value)} LIMIT {ReadingsEach}").Select((id, k) => (id, 0x30 + k)))
             rows.Copy("Readings", $"Id = '{reading}'", Lessons, ("Id", $"id({kind}, i)"), ("LessonId", "id(2, i)"));
         FillPlans(rows, Student, Plans, kinds: 0x100, firstStudent: 0);

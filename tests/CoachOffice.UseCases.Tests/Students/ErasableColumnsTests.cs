@@ -9,7 +9,7 @@ public sealed class ErasableColumnsTests(SqliteOffice fixture) : IClassFixture<S
 {
     private static readonly string[] Erased =
     [
-        "CheckIns.Comment", "Lessons.Notes", "Lessons.Observations", "Messages.Reason", "PlanChanges.Reason", "PlanEdits.Changed", "PlanEdits.Comment",
+        "CheckIns.Comment", "LessonInputs.Json", "Lessons.Notes", "Lessons.Observations", "Messages.Reason", "PlanChanges.Reason", "PlanEdits.Changed", "PlanEdits.Comment",
         "PlanEdits.Original", "PlanStages.Drills", "PlanStages.Gate", "Plans.HoldReason", "Plans.IfThen", "Plans.Message", "StoredDrafts.InputJson",
         "StoredDrafts.InputSha256", "StoredDrafts.Json", "Students.Email", "Students.FamilyName", "Students.GivenName", "Students.Goals", "Students.Guardian",
         "Students.Kit", "Students.Limits", "Students.Notes", "Students.Phone", "Students.SearchText",

@@ -1,5 +1,6 @@
 using CoachOffice.Data;
 using CoachOffice.Domain.FollowUps;
+using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
@@ -24,6 +25,9 @@ internal static class PersonalTraces
             CheckInOf(plan, ids, now),
             Retest.Ask(ids.Next(), plan, plan.Stages[0], new LocalDate(2026, 3, 20), false),
             Message.Due(ids.Next(), NudgeOf(plan, now), now));
+        var input = LessonInput.Of(lesson);
+        input.Draft(lesson.Club, "{\"student\":\"Zebulon\"}");
+        db.Add(input);
         var draft = await db.StoredDrafts.SingleAsync(d => d.Id == plan.DraftId);
         db.Entry(draft).State = EntityState.Detached;
         db.Add(draft with { Id = DraftId.From(ids.Next()), Json = "{\"said\":\"Zebulon\"}", InputJson = "{\"student\":\"Zebulon\"}" });
