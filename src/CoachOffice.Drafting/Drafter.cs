@@ -11,7 +11,7 @@ namespace CoachOffice.Drafting;
 public static class Drafter
 {
     /// <summary>Raised by hand whenever any draft may change; a test pins the golden table to it.</summary>
-    public const string Engine = "drafter/2";
+    public const string Engine = "drafter/3";
 
     /// <summary>The draft. The same book and facts give the same draft, byte for byte, whatever the order of the readings.</summary>
     public static Draft Draft(CompiledRulebook rulebook, LessonFacts facts)
@@ -51,8 +51,7 @@ public static class Drafter
         var picked = new FocusPick(at, laws, graph, InOrder(at, laws, graph, sorted.Candidates)).Pick();
         if (sorted.Undecided.Count == 0) return picked;
         var undecided = new FocusPick(at, laws, graph, InOrder(at, laws, graph, sorted.Undecided));
-        var last = picked.Focuses.Count == 0 ? undecided.Pick() : undecided.Wait();
-        return new Picked([.. picked.Focuses, .. last.Focuses], [.. picked.Parked, .. last.Parked], [.. picked.Withheld, .. last.Withheld]);
+        return picked.And(picked.Focuses.Count == 0 ? undecided.Pick() : undecided.Wait());
     }
 
     private static List<Candidate> InOrder(LessonAtHand at, TrainAfterLaws laws, CauseGraph graph, IReadOnlyList<Candidate> candidates)
@@ -66,6 +65,6 @@ public static class Drafter
     private static Picked LeaveIt(LessonAtHand at, Sorted sorted)
     {
         at.Trace.Add("order:leave-it", "path, face and strike in range", "nothing marked");
-        return new Picked([], [.. sorted.Candidates.Concat(sorted.Undecided).Select(c => new DraftParked(c.Fault, ParkedReason.NoHarmShown, null))], []);
+        return new Picked([], [.. sorted.Candidates.Concat(sorted.Undecided).Select(c => new DraftParked(c.Fault, ParkedReason.NoHarmShown, null))], [], []);
     }
 }

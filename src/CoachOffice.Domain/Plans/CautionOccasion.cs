@@ -20,4 +20,12 @@ public enum CautionOccasion
     ReadingsDisagree,
     HeightNeeded,
     SlowVideo,
+    OnTheCourse,
+    StagesLeftOutRoom,
+    StagesLeftOut,
+    NoDrillTime,
+    NoDrillInVain,
+    NoDrillOpposite,
+    NoDrillPlace,
+    NoDrillLimit,
 }

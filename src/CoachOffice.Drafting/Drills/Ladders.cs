@@ -14,13 +14,16 @@ internal sealed class Ladders(LessonAtHand at, Withholding withholding)
     {
         List<LadderRung> rungs = [];
         List<DraftWithheld> withheld = [];
+        List<MissedRung> missed = [];
         foreach (var rung in at.Book.For(candidate.Fault)?.Rungs ?? [])
         {
             if (candidate.IsProvisional && rung.Stage > Stage.Half) break;
+            var before = withheld.Count;
             if (Climb(rung, week, withheld) is { } fits) rungs.Add(fits);
+            else missed.Add(MissedRung.Of(rung.Stage, withheld.Skip(before)));
         }
 
-        return new Ladder(rungs, withheld);
+        return new Ladder(rungs, withheld, missed);
     }
 
     private LadderRung? Climb(Rung rung, Week week, List<DraftWithheld> withheld)

@@ -16,7 +16,7 @@ internal sealed class FocusPick
     private readonly IReadOnlyList<Candidate> _ordered;
     private readonly Ladders _ladders;
     private readonly Week _week;
-    private readonly Dictionary<FaultId, string> _skipped = [];
+    private readonly List<Skipped> _skipped = [];
     private readonly List<DraftWithheld> _withheld = [];
 
     public FocusPick(LessonAtHand at, TrainAfterLaws laws, CauseGraph graph, IReadOnlyList<Candidate> ordered)
@@ -31,19 +31,19 @@ internal sealed class FocusPick
 
     public Picked Pick()
     {
-        if (First() is not { } first) return new Picked([], Park([]), _withheld);
+        if (First() is not { } first) return new Picked([], Park([]), _withheld, _skipped);
         if (Second(first) is not { } second)
         {
             var alone = Keep(first, _week, []);
-            return new Picked([alone], Park([alone]), _withheld);
+            return new Picked([alone], Park([alone]), _withheld, _skipped);
         }
 
         IReadOnlyList<Focus> both = [Keep(first, _week.First, []), Keep(second, _week.Second, [first.Fault])];
-        return new Picked(both, Park(both), _withheld);
+        return new Picked(both, Park(both), _withheld, _skipped);
     }
 
     /// <summary>None of them is picked: each waits with its reason.</summary>
-    public Picked Wait() => new([], Park([]), []);
+    public Picked Wait() => new([], Park([]), [], []);
 
     private Candidate? First()
     {
@@ -51,8 +51,7 @@ internal sealed class FocusPick
         {
             var ladder = _ladders.For(candidate, _week);
             if (ladder.IsUsable) return Chosen("pick:focus-1", candidate);
-            _withheld.AddRange(ladder.Withheld);
-            Skip(candidate, "no usable drill");
+            Skip(candidate, ladder);
         }
 
         return null;
@@ -66,14 +65,11 @@ internal sealed class FocusPick
             return null;
         }
 
-        foreach (var candidate in _ordered.Where(c => c != first && !_skipped.ContainsKey(c.Fault)))
+        foreach (var candidate in _ordered.Where(c => c != first && _skipped.All(s => s.Candidate != c)))
         {
             if (WhyNotBeside(first, candidate) is { } reason) _at.Trace.Add("pick:skip", $"{candidate.Fault}: {reason}");
             else if (_ladders.For(candidate, _week.Second) is { IsUsable: false } none)
-            {
-                _withheld.AddRange(none.Withheld);
-                Skip(candidate, "no usable drill");
-            }
+                Skip(candidate, none);
             else return Chosen("pick:focus-2", candidate);
         }
 
@@ -110,10 +106,11 @@ internal sealed class FocusPick
         return candidate;
     }
 
-    private void Skip(Candidate candidate, string reason)
+    private void Skip(Candidate candidate, Ladder none)
     {
-        _skipped[candidate.Fault] = reason;
-        _at.Trace.Add("pick:skip", $"{candidate.Fault}: {reason}");
+        _withheld.AddRange(none.Withheld);
+        _skipped.Add(new Skipped(candidate, none));
+        _at.Trace.Add("pick:skip", $"{candidate.Fault}: no usable drill");
     }
 
     private Focus Keep(Candidate candidate, Week week, IReadOnlyList<FaultId> chosen)
@@ -132,7 +129,7 @@ internal sealed class FocusPick
 
     private DraftParked Reason(Candidate candidate)
     {
-        if (_skipped.ContainsKey(candidate.Fault)) return new DraftParked(candidate.Fault, ParkedReason.NoDrill, null);
+        if (_skipped.Any(s => s.Candidate == candidate)) return new DraftParked(candidate.Fault, ParkedReason.NoDrill, null);
         return Unmet(candidate).FirstOrDefault() is { } before
             ? new DraftParked(candidate.Fault, ParkedReason.TrainAfter, before.Fault)
             : new DraftParked(candidate.Fault, ParkedReason.LimitOfTwo, null);

@@ -24,7 +24,7 @@ internal sealed class DraftLines(LessonAtHand at, CauseGraph graph, Picked picke
         Withheld = Withheld(),
         MeasureNext = next,
         Strengths = [.. at.Graded.Where(Grading.IsStrength).Select(f => f.Measure.Id.Value)],
-        Cautions = new PlanCautions(at, picked.Focuses).All(),
+        Cautions = new PlanCautions(at, picked).All(),
         Trace = at.Trace.Steps,
     };
 

@@ -12,6 +12,9 @@ namespace CoachOffice.Drafting.Words;
 /// <summary>Which reading to take next, and what it would decide; each measure once, the most telling reason first.</summary>
 internal sealed class NextReadings(LessonAtHand at, IReadOnlyList<PatternMatch> matches, CauseGraph graph, TrainAfterLaws laws)
 {
+    /// <summary>Of readings that nothing waits for; a longer list is not read (own judgement).</summary>
+    private const int MostSuggestions = 2;
+
     private readonly List<DraftMeasureNext> _next = [];
 
     public IReadOnlyList<DraftMeasureNext> Of(Picked picked, IReadOnlyList<Candidate> undecided, bool leaveIt)
@@ -27,7 +30,8 @@ internal sealed class NextReadings(LessonAtHand at, IReadOnlyList<PatternMatch> 
     {
         LookAgain();
         Passed();
-        foreach (var match in matches.Where(m => m.IsNearMiss && m.Missing.Count == 1 && WouldTell(m))) Open(match);
+        var telling = matches.Where(m => m.IsNearMiss && m.Missing.Count == 1 && WouldTell(m)).ToLookup(m => m.Pattern.Unread == UnreadReadings.Suggest);
+        foreach (var match in telling[false].Concat(telling[true].Take(MostSuggestions))) Open(match);
         foreach (var candidate in undecided.Where(u => picked.Focuses.All(f => f.Candidate.Fault != u.Fault))) Open(Undecided(candidate.Fault).First());
         foreach (var focus in picked.Focuses) Earlier(focus.Candidate);
     }

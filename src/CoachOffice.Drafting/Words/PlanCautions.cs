@@ -3,15 +3,18 @@ using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Plans.Drafts;
 using CoachOffice.Domain.Students;
+using CoachOffice.Drafting.Drills;
 using CoachOffice.Drafting.Ordering;
 
 namespace CoachOffice.Drafting.Words;
 
 /// <summary>The sentences of safety and doubt that go out with a plan.</summary>
-internal sealed class PlanCautions(LessonAtHand at, IReadOnlyList<Focus> focuses)
+internal sealed class PlanCautions(LessonAtHand at, Picked picked)
 {
     private readonly GradingContext _context = new(at.Book, at.Facts);
-    private readonly List<Drill> _drills = [.. focuses.SelectMany(f => f.Ladder.Rungs).SelectMany(r => r.Drills).Select(d => DrillId.From(d.Drill)).Distinct().Select(id => at.Book.Find(id)!)];
+    private readonly WhatInstead _instead = new(at, picked);
+    private readonly List<LadderRung> _rungs = [.. picked.Focuses.SelectMany(f => f.Ladder.Rungs)];
+    private readonly List<Drill> _drills = [.. picked.Focuses.SelectMany(f => f.Ladder.Rungs).SelectMany(r => r.Drills).Select(d => DrillId.From(d.Drill)).Distinct().Select(id => at.Book.Find(id)!)];
 
     private StudentFacts Student => at.Facts.Student;
 
@@ -47,11 +50,13 @@ internal sealed class PlanCautions(LessonAtHand at, IReadOnlyList<Focus> focuses
         CautionOccasion.LimitCurrent => Regions(LimitStatus.Current),
         CautionOccasion.LimitPast => Regions(LimitStatus.Past),
         CautionOccasion.LimitCleared => Regions(LimitStatus.Cleared),
+        CautionOccasion.OnTheCourse => When(Student.Room == Room.Course && _rungs.Any(r => r.Stage is Stage.Half or Stage.Full)),
         CautionOccasion.ReadingsDisagree => TiltConsistency.Disagrees(at.Lesson.Findings) ? Names(f => TiltConsistency.Compared.Contains(f.Measure.Id) && !f.IsDerived) : null,
+        >= CautionOccasion.StagesLeftOutRoom => _instead.Concerned(occasion),
         _ => OfReadings(occasion),
     };
 
-    private bool AtFullSpeed => focuses.SelectMany(f => f.Ladder.Rungs).Any(r => r.Stage >= Stage.Full);
+    private bool AtFullSpeed => _rungs.Any(r => r.Stage >= Stage.Full);
 
     private bool HitsBalls => AtFullSpeed || _drills.Any(d => d.Kit.Contains(Kit.Ball));
 
