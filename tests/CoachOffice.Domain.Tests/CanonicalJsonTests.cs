@@ -71,6 +71,30 @@ public sealed class CanonicalJsonTests
             Encoding.UTF8.GetString(CanonicalJson.Write(node)));
     }
 
+    // Source: RFC 8785, section 3.2.2.2: two-character escapes where JSON has them, other control characters as lower-case \u00xx, all else as itself.
+    [Fact]
+    public void Texts_are_escaped_as_little_as_may_be() =>
+        Assert.Equal("\"\\b\\t\\n\\f\\r\\u0000\\u001f \\\"\\\\/\u007f\u00e9\"", Encoding.UTF8.GetString(CanonicalJson.Write(JsonValue.Create("\b\t\n\f\r\0\u001f \"\\/\u007f\u00e9"))));
+
+    [Fact]
+    public void Half_a_character_is_no_text() => Assert.Throws<EncoderFallbackException>(() => CanonicalJson.Write(JsonValue.Create("a" + (char)0xD83D)));
+
+    [Fact]
+    public void There_is_no_mark_in_front_and_nothing_is_null()
+    {
+        Assert.Equal("null"u8.ToArray(), CanonicalJson.Write(null));
+        Assert.Equal("[]"u8.ToArray(), CanonicalJson.Write(new JsonArray()));
+    }
+
+    [Theory]
+    [InlineData("3")]
+    [InlineData("-3")]
+    public void A_whole_number_is_written_alike_whatever_it_was_made_from(string written)
+    {
+        var number = int.Parse(written, CultureInfo.InvariantCulture);
+        Assert.All([JsonValue.Create(number), JsonValue.Create((double)number), JsonValue.Create((decimal)number), JsonNode.Parse(written)!], node => Assert.Equal(written, Encoding.UTF8.GetString(CanonicalJson.Write(node))));
+    }
+
     // Source of the value: SHA-256 of the two bytes "{}", reproducible with any SHA-256 program.
     [Fact]
     public void The_hash_is_lower_case_hexadecimal() =>

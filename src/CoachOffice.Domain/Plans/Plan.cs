@@ -94,7 +94,7 @@ public sealed class Plan
     /// <summary>Puts the rungs into another order (ids of stages, first to last; all of them).</summary>
     public void Reorder(IReadOnlyList<Guid> order)
     {
-        if (!order.ToHashSet().SetEquals(_stages.Select(s => s.Id))) throw new ArgumentException("Name each stage once.", nameof(order));
+        if (order.Count != _stages.Count || !order.ToHashSet().SetEquals(_stages.Select(s => s.Id))) throw new ArgumentException("Name each stage once.", nameof(order));
         for (var place = 0; place < order.Count; place++) _stages.Single(s => s.Id == order[place]).MoveTo(place + 1);
     }
 }

@@ -93,6 +93,45 @@ public sealed class GradingTests
         Assert.Equal((Grade.NoRange, Side.None, null), (finding.Grade, finding.Side, finding.Range));
     }
 
+    [Theory]
+    [InlineData(24, 12, true)]
+    [InlineData(20, 12, false)]
+    [InlineData(28, 12, false)]
+    [InlineData(21, 12, false)]
+    [InlineData(21.2, 12, true)]
+    [InlineData(14, 12, false)]
+    public void Clearly_in_range_is_a_strength(double value, int readings, bool strength)
+    {
+        // One standard error is 1.66 degrees: a value 1.12 inside the edge lies outside with a chance of a quarter.
+        Assert.Equal(strength, Grading.IsStrength(Lessons.Graded(Lessons.Tilt, value, readings)));
+    }
+
+    [Theory]
+    [InlineData(24, Grade.InRange, 0)]
+    [InlineData(20, Grade.InRange, 0)]
+    [InlineData(19, Grade.Mild, 1)]
+    public void Without_any_error_a_value_is_inside_or_outside_for_certain(double value, Grade grade, double chance)
+    {
+        var exact = Lessons.Tilt with { SetupError = 0, SwingError = 0 };
+        var finding = Grading.Grade(exact, Lessons.Value(exact, value), new GradingContext(Lessons.Book, Lessons.Of(Lessons.Adult)));
+        Assert.Equal((grade, chance), (finding.Grade, finding.ChanceOutside));
+    }
+
+    [Theory]
+    [InlineData(20, .5)]
+    [InlineData(28, .5)]
+    [InlineData(24, .0160)]
+    [InlineData(31, .9644)]
+    public void Either_edge_may_be_the_one_that_is_crossed(double value, double chance)
+    {
+        // Own arithmetic with the normal distribution and one standard error of 1.6646; both tails count in the middle.
+        Assert.Equal(chance, Lessons.Graded(Lessons.Tilt, value, readings: 12).ChanceOutside, 3);
+    }
+
+    [Fact]
+    public void Beyond_the_high_edge_the_side_is_high() =>
+        Assert.Equal((Side.High, 6.0), Lessons.Graded(Lessons.Tilt, 34, readings: 3) is { } f ? (f.Side, f.OutsideBy) : default);
+
     [Fact]
     public void Head_drift_follows_from_its_two_halves_with_both_errors()
     {

@@ -74,34 +74,7 @@ internal static class Lessons
         Derived = new Derivation(DerivationKind.Ratio, [MeasureId.From("backswing-time"), MeasureId.From("downswing-time")]),
     };
 
-    public static readonly Rulebook Book = new()
-    {
-        Name = "Test book",
-        Measures = [Tilt, Head, HeadBack, Drift, Speed, Turn, Tempo],
-        Ranges =
-        [
-            Wanted(Tilt, 20, 28), Wanted(Head, -5, 5), Wanted(HeadBack, -9, 2), Wanted(Drift, -8, 3), Wanted(Speed, null, null) with { FromGoal = true }, Wanted(Turn, 78, 108),
-        ],
-        Adjustments = [new RangeAdjustment { Measure = Turn.Id, FromAge = 60, LowBy = -8, Source = SourceMark.CommonPractice }],
-        Patterns = [],
-        TrainAfter = [],
-        Goals = [],
-        Drills = [],
-        Progressions = [],
-        Cautions = [],
-        Dosage = new Dosage
-        {
-            Stages = [],
-            MostDrills = 3,
-            OneDrillBelowMinutes = 30,
-            TwoDrillsBelowMinutes = 60,
-            FewestReps = 15,
-            ShortestSessionMinutes = 6,
-            SessionsAWeek = 3,
-            MostFullSpeedBalls = 60,
-            LookAgainAfterDays = 28,
-        },
-    };
+    public static readonly Rulebook Book = BookOf([Tilt, Head, HeadBack, Drift, Speed, Turn, Tempo]);
 
     public static readonly StudentFacts Adult = new()
     {
@@ -123,6 +96,35 @@ internal static class Lessons
 
     public static Finding Graded(StudentFacts student, MeasuredValue value) =>
         LessonGrading.Grade(Book, Of(student, value)).Single(f => f.Measure.Id == value.Measure);
+
+    public static Rulebook BookOf(IReadOnlyList<Measure> measures, IReadOnlyList<WantedRange>? ranges = null, IReadOnlyList<RangeAdjustment>? adjustments = null) => new()
+    {
+        Name = "Test book",
+        Measures = measures,
+        Ranges = ranges ??
+        [
+            Wanted(Tilt, 20, 28), Wanted(Head, -5, 5), Wanted(HeadBack, -9, 2), Wanted(Drift, -8, 3), Wanted(Speed, null, null) with { FromGoal = true }, Wanted(Turn, 78, 108),
+        ],
+        Adjustments = adjustments ?? [new RangeAdjustment { Measure = Turn.Id, FromAge = 60, LowBy = -8, Source = SourceMark.CommonPractice }],
+        Patterns = [],
+        TrainAfter = [],
+        Goals = [],
+        Drills = [],
+        Progressions = [],
+        Cautions = [],
+        Dosage = new Dosage
+        {
+            Stages = [],
+            MostDrills = 3,
+            OneDrillBelowMinutes = 30,
+            TwoDrillsBelowMinutes = 60,
+            FewestReps = 15,
+            ShortestSessionMinutes = 6,
+            SessionsAWeek = 3,
+            MostFullSpeedBalls = 60,
+            LookAgainAfterDays = 28,
+        },
+    };
 
     private static WantedRange Wanted(Measure measure, double? low, double? high) =>
         new() { Measure = measure.Id, Club = Club.Driver, Limits = new Limits(low, high), Source = SourceMark.CommonPractice };

@@ -78,6 +78,29 @@ public sealed class PublishedErrorTests
         Assert.Equal(2.7986774654, readings.SmallestRealChange, 1e-9);
     }
 
+    [Fact]
+    public void Two_pairs_agree_or_not_but_one_or_an_odd_one_out_says_nothing()
+    {
+        Assert.Equal((2, -1.5), Agreement.Of(Numbers(4, 5), Numbers(5, 7)) is { } a ? (a.Pairs, a.Bias) : default);
+        Assert.Throws<ArgumentException>(() => Agreement.Of(Numbers(4), Numbers(5)));
+        Assert.Throws<ArgumentException>(() => Agreement.Of(Numbers(4, 5, 6), Numbers(5, 7)));
+        Assert.Throws<ArgumentException>(() => Agreement.Of([], []));
+    }
+
+    [Fact]
+    public void Ways_of_reading_are_compared_in_the_unit_of_the_first()
+    {
+        var agreement = Agreement.Of([new(10, Unit.Centimetre), new(20, Unit.Centimetre)], [new(90, Unit.Millimetre), new(.19, Unit.Metre)]);
+        Assert.Equal((1, 0), (agreement.Bias, agreement.Spread));
+    }
+
+    [Fact]
+    public void Every_subject_is_read_at_least_twice()
+    {
+        Assert.Throws<ArgumentException>(() => RepeatedReadings.Of([]));
+        Assert.Throws<ArgumentException>(() => RepeatedReadings.Of([Numbers(4, 5), Numbers(4)]));
+    }
+
     [Theory]
     [InlineData(1, 12.7062047362)]
     [InlineData(2, 4.3026527297)]

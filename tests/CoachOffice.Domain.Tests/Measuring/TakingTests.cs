@@ -19,15 +19,23 @@ public sealed class TakingTests
     [Theory]
     [InlineData(24, false)]
     [InlineData(14.6, false)]
+    [InlineData(4.6, false)]
     [InlineData(4.5, true)]
+    [InlineData(24.6, false)]
+    [InlineData(24.7, true)]
     public void Tilt_at_impact_fits_the_shifts_or_one_was_read_differently(double impact, bool disagrees)
     {
         // Own geometry: 8 at address, pelvis 10 cm, head 4 cm toward the target: 8 + 1.1 * 6 = 14.6, and ten degrees of grace.
         Finding[] findings = [.. new[] { Reading("address-spine-tilt", 8), Reading("downswing-pelvis-shift", 10), Reading("head-drift", 4), Reading("impact-spine-tilt", impact) }];
         Assert.Equal(14.6, TiltConsistency.ExpectedAtImpact(findings)!.Value.Value, 9);
         Assert.Equal(disagrees, TiltConsistency.Disagrees(findings));
-        Assert.Null(TiltConsistency.ExpectedAtImpact(findings[1..]));
+        Assert.All(Enumerable.Range(0, 3), missing => Assert.Null(TiltConsistency.ExpectedAtImpact([.. findings[..missing], .. findings[(missing + 1)..]])));
+        Assert.False(TiltConsistency.Disagrees(findings[..3]));
     }
+
+    [Fact]
+    public void The_tilts_and_shifts_it_compares_are_those_of_the_rulebook() =>
+        Assert.Equal(["address-spine-tilt", "impact-spine-tilt", "downswing-pelvis-shift", "head-drift"], TiltConsistency.Compared.Select(m => m.Value));
 
     [Theory]
     [InlineData(12.1, "in", "cm", 30.734)]

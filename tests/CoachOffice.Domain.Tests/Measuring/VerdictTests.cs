@@ -45,6 +45,47 @@ public sealed class VerdictTests
         Assert.Equal(2.7718585823 * Math.Sqrt((1.5 * 1.5) + (2.5 * 2.5)), real.Value, 9);
     }
 
+    // Nothing errs here, so every change is real and only the edges decide.
+    [Theory]
+    [InlineData(19, 28, Movement.MovedToward, Standing.InRange)]
+    [InlineData(19, 28.1, Movement.MovedThrough, Standing.NotYet)]
+    [InlineData(29, 20, Movement.MovedToward, Standing.InRange)]
+    [InlineData(29, 19.9, Movement.MovedThrough, Standing.NotYet)]
+    [InlineData(20, 29, Movement.MovedAway, Standing.NotYet)]
+    [InlineData(28, 19, Movement.MovedAway, Standing.NotYet)]
+    [InlineData(22, 26, Movement.MovedAway, Standing.InRange)]
+    [InlineData(14, 14, Movement.NoChangeBeyondReadingError, Standing.NotYet)]
+    [InlineData(20, 20, Movement.NoChangeBeyondReadingError, Standing.InRange)]
+    public void A_value_on_the_edge_has_arrived_and_has_not_gone_through(double before, double after, Movement movement, Standing standing)
+    {
+        var exact = Lessons.Tilt with { SetupError = 0, SwingError = 0 };
+        var verdict = Verdicts.Judge(Lessons.Value(exact, before), Lessons.Value(exact, after), exact, Range);
+        Assert.Equal((movement, standing, null), (verdict.Movement, verdict.Standing, verdict.MoreReadings));
+    }
+
+    [Theory]
+    [InlineData(null, 28.0, 38, 30, Movement.MovedToward)]
+    [InlineData(null, 28.0, 38, -38, Movement.MovedToward)]
+    [InlineData(20.0, null, 10, 60, Movement.MovedToward)]
+    [InlineData(20.0, null, 30, 10, Movement.MovedAway)]
+    [InlineData(null, 28.0, 36, 35, Movement.NoChangeBeyondReadingError)]
+    [InlineData(null, 28.0, 30, 31, Movement.CannotTell)]
+    [InlineData(20.0, null, 12, 13, Movement.NoChangeBeyondReadingError)]
+    [InlineData(20.0, null, 18, 17, Movement.CannotTell)]
+    public void A_range_may_be_open_at_one_end(double? low, double? high, double before, double after, Movement movement) =>
+        Assert.Equal(movement, Verdicts.Judge(Lessons.Value(Lessons.Tilt, before, 5), Lessons.Value(Lessons.Tilt, after, 5), Lessons.Tilt, new Limits(low, high)).Movement);
+
+    [Fact]
+    public void Values_are_compared_in_the_measures_unit()
+    {
+        var inches = new MeasuredValue { Measure = Lessons.Head.Id, Value = new Quantity(1, Unit.Inch), Readings = 5 };
+        Assert.Equal(new Quantity(-9.46, Unit.Centimetre), Verdicts.Judge(Lessons.Value(Lessons.Head, 12, 5), inches, Lessons.Head, new Limits(-5, 5)).Change);
+    }
+
+    [Fact]
+    public void Only_where_it_cannot_tell_more_swings_are_asked_for() =>
+        Assert.Null(Verdicts.Judge(Lessons.Value(Lessons.Tilt, 10, 5), Lessons.Value(Lessons.Tilt, 22), Lessons.Tilt, Range).MoreReadings);
+
     [Fact]
     public void Never_on_the_day_of_the_lesson()
     {

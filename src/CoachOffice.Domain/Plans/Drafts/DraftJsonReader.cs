@@ -79,7 +79,7 @@ internal static class DraftJsonReader
 
     private static List<T> All<T>(JsonElement json, string key, Func<JsonElement, T> one) => [.. json.GetProperty(key).EnumerateArray().Select(one)];
 
-    private static List<string> Texts(JsonElement json, string key) => All(json, key, e => e.GetString()!);
+    private static List<string> Texts(JsonElement json, string key) => All(json, key, e => e.GetString() ?? throw new FormatException($"A text of '{key}' is missing."));
 
     private static string Text(JsonElement json, string key) => OptionalText(json, key) ?? throw new FormatException($"'{key}' is empty.");
 
