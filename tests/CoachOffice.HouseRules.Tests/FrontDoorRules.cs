@@ -22,7 +22,7 @@ public sealed partial class FrontDoorRules
         Offenders.MustBeNone(
             from path in Directory.EnumerateFiles(House.Root, "*", SearchOption.AllDirectories)
             let below = House.Below(path)
-            where !below.Split('/').Any(p => p is "bin" or "obj" or ".git" or "data" or "TestResults" or "node_modules" or "artifacts")
+            where !below.Split('/').Any(p => p is "bin" or "obj" or ".git" or "data" or "TestResults" or "node_modules" or "artifacts" or "StrykerOutput")
             where Path.GetExtension(path) is ".cs" or ".md" or ".yaml" or ".json" or ".props" or ".csproj" or ".cshtml" or ".razor" or ".css" or ".js" or ""
             let text = File.ReadAllText(path)
             where MachinePath().IsMatch(text)

@@ -10,7 +10,7 @@ public sealed class MissingTextInDraftTests
     [Fact]
     public void A_null_in_a_list_of_texts_is_no_draft()
     {
-        var draft = JsonNode.Parse(DraftFormTests.Written)!;
+        var draft = JsonNode.Parse(DraftSample.Written)!;
         draft["strengths"]!.AsArray().Add(null);
         Assert.Throws<FormatException>(() => DraftJson.Read(draft.ToJsonString()));
     }
