@@ -30,7 +30,7 @@ public static class CommandLine
         foreach (var error in parsed.Errors) report.Error(error.Message);
         if (parsed.Errors.Count > 0)
         {
-            report.Error("Usage: check-rulebook [--rules DIR] [--coverage] | draft FILE [--text] [--rules DIR]; --help says more.");
+            report.Error("Usage: check-rulebook [--rules DIR] [--coverage] | draft FILE [--text] [--rules DIR] | catalogue [--rules DIR] [--check]; --help says more.");
             return ExitCode.Usage;
         }
 
@@ -44,5 +44,6 @@ public static class CommandLine
     {
         CheckRulebook.Command(report),
         DraftLesson.Command(report),
+        WriteCatalogue.Command(report),
     };
 }

@@ -39,7 +39,7 @@ public sealed class GradingContext
         if (measure.Step is not { } step || _book.RangeOf(measure.Id, _facts.Club) is not { } wanted) return none;
         if (wanted.FromGoal) return Goal(measure) is { } goal ? new HeldRange(new Limits(goal.Value, null), step, true) : none;
         var scale = measure.ScalesWithStature ? Stature(_facts.Student) : 1;
-        return new HeldRange(Scaled(Aged(measure.Id, wanted.Limits), scale), Math.Round(step * scale, 9), false);
+        return new HeldRange(Scaled(Adjusted(measure.Id, wanted.Limits), scale), Math.Round(step * scale, 9), false);
     }
 
     /// <summary>True when the value may grade at most borderline: slow video at impact, or a young student of unknown height.</summary>
@@ -66,9 +66,9 @@ public sealed class GradingContext
 
     private static double? Times(double? edge, double scale) => edge is { } value ? Math.Round(value * scale, 9) : null;
 
-    private Limits Aged(MeasureId measure, Limits limits)
+    private Limits Adjusted(MeasureId measure, Limits limits)
     {
-        foreach (var rule in _book.Adjustments.Where(a => a.Measure == measure && _facts.Age >= a.FromAge))
+        foreach (var rule in _book.Adjustments.Where(a => a.Measure == measure && _facts.Age >= a.FromAge && a.Levels?.Contains(_facts.Student.Level) != false))
             limits = new Limits(limits.Low + rule.LowBy, limits.High + rule.HighBy);
         return limits;
     }

@@ -18,6 +18,9 @@ public sealed record WantedRange
     /// <summary>True when the low edge is the student's own goal (speed); the numbers are then open.</summary>
     public bool FromGoal { get; init; }
 
+    /// <summary>What is published around it and how sure we are, for a coach; null when nothing is said. It changes no grade.</summary>
+    public string? Card { get; init; }
+
     /// <summary>Where it comes from.</summary>
     public required SourceMark Source { get; init; }
 }

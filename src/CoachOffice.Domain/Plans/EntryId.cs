@@ -28,10 +28,11 @@ public sealed record EntryId(EntryKind Kind, string Key) : IComparable<EntryId>
     public static EntryId RangesOf(MeasureId measure) => new(EntryKind.Range, measure.Value);
 
     public static EntryId Of(RangeAdjustment adjustment) =>
-        Adjusting(adjustment.Measure.Value, adjustment.FromAge.ToString(CultureInfo.InvariantCulture));
+        Adjusting(adjustment.Measure.Value, adjustment.FromAge == 0 ? null : adjustment.FromAge.ToString(CultureInfo.InvariantCulture), [.. (adjustment.Levels ?? []).Select(level => Terms.Of(level))]);
 
-    /// <summary>An adjustment by the words of its measure and age.</summary>
-    public static EntryId Adjusting(string measure, string age) => new(EntryKind.Adjustment, $"{measure} from {age}");
+    /// <summary>An adjustment by the words of its measure, its age and its levels.</summary>
+    public static EntryId Adjusting(string measure, string? age, IReadOnlyList<string> levels) =>
+        new(EntryKind.Adjustment, $"{measure}{(age is null ? "" : $" from {age}")}{(levels.Count == 0 ? "" : $" for {string.Join(' ', levels.Order(StringComparer.Ordinal))}")}");
 
     public static EntryId Of(TrainAfter law) => Waiting(law.Work.Value, law.After[0].Value);
 

@@ -47,7 +47,9 @@ public static class RulebookReader
             Goals = new GoalEntries(shelf).Read(),
             Dosage = new DosageEntry(shelf).Read()!,
         };
-        if (shelf.Faults.Count == 0) new DutyCheck(book, shelf.Faults).Check(patterns.Roots, progressions.Places);
+        if (shelf.Faults.Count > 0) return book;
+        new DutyCheck(book, shelf.Faults).Check(patterns.Roots, progressions.Places);
+        new OrderCheck(book, shelf.Faults).Check(patterns.Roots);
         return book;
     }
 }

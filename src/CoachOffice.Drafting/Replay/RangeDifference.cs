@@ -15,11 +15,11 @@ internal static class RangeDifference
                    select (measure, club)];
     }
 
-    /// <summary>The aim inside a range and the sources are for reading only.</summary>
+    /// <summary>The aim inside a range, its card and the sources are for reading only.</summary>
     private static string? Text(Rulebook book, MeasureId measure, Club club)
     {
         if (book.RangeOf(measure, club) is not { } range) return null;
         var adjustments = DefinitionText.OfAll(book.Adjustments.Where(a => a.Measure == measure), nameof(RangeAdjustment.Source));
-        return $"{DefinitionText.Of(range, nameof(WantedRange.Source), nameof(WantedRange.Aim))}\n{adjustments}";
+        return $"{DefinitionText.Of(range, nameof(WantedRange.Source), nameof(WantedRange.Card), nameof(WantedRange.Aim))}\n{adjustments}";
     }
 }

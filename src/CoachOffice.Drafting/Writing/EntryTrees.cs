@@ -43,12 +43,12 @@ internal static class EntryTrees
         .Text("goal", Terms.Of(goal.Goal)).List("measures", goal.Measures.Select(id => id.Value)).List("driver-only", goal.DriverOnly.Select(id => id.Value)).Tree;
 
     public static JsonObject Of(RangeAdjustment adjustment) => new EntryTree()
-        .Text("measure", adjustment.Measure.Value).Number("from-age", adjustment.FromAge)
+        .Text("measure", adjustment.Measure.Value).Number("from-age", adjustment.FromAge == 0 ? null : adjustment.FromAge).Words("levels", adjustment.Levels ?? [])
         .Number("low-by", adjustment.LowBy == 0 ? null : adjustment.LowBy).Number("high-by", adjustment.HighBy == 0 ? null : adjustment.HighBy).Source(adjustment.Source).Tree;
 
     public static JsonObject Of(IReadOnlyList<WantedRange> ranges)
     {
-        var tree = new EntryTree().Text("measure", ranges[0].Measure.Value).Source(ranges[0].Source);
+        var tree = new EntryTree().Text("measure", ranges[0].Measure.Value).Source(ranges[0].Source).Text("card", ranges[0].Card);
         foreach (var range in ranges) tree.Node(Terms.Of(range.Club), One(range));
         return tree.Tree;
     }

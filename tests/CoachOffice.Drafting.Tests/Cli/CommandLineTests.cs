@@ -31,6 +31,24 @@ public sealed class CommandLineTests : IDisposable
     public void The_rules_that_came_with_the_program_are_taken_when_none_are_named() => Assert.Equal(0, Run("check-rulebook"));
 
     [Fact]
+    public void A_catalogue_is_written_beside_the_rules_and_then_found_unchanged()
+    {
+        Assert.Equal(2, Run("catalogue", "--rules", At("rules"), "--check"));
+        Assert.Equal(0, Run("catalogue", "--rules", At("rules")));
+        Assert.Equal(0, Run("catalogue", "--rules", At("rules"), "--check"));
+        Rules(SmallBook.With("drills.yaml", "cue: brush the grass", "cue: brush the turf").Files);
+        Assert.Equal(2, Run("catalogue", "--rules", At("rules"), "--check"));
+    }
+
+    [Fact]
+    public void The_coverage_of_a_thin_rulebook_is_printed_and_refused()
+    {
+        Assert.Equal(2, Run("check-rulebook", "--rules", At("rules"), "--coverage"));
+
+        Assert.Contains("holes without a reason or something to do instead", Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_faulty_rulebook_is_refused_with_every_fault_and_nothing_on_the_output()
     {
         Rules(SmallBook.With("patterns.yaml", "precedence: 17", "precedence: soon").Files);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Students;
 
 namespace CoachOffice.Drafting.Tests.Rules;
 
@@ -72,9 +73,26 @@ public sealed class ShippedNumbersTests
     {
         Assert.Equal([Side.Low], HouseBook.Book.Find(MeasureId.From("lag-angle"))!.NoFaultSides);
         Assert.Equal([Side.Low], HouseBook.Book.Find(MeasureId.From("pelvis-toward-ball"))!.NoFaultSides);
-        var older = Assert.Single(HouseBook.Book.Adjustments);
+        var older = Assert.Single(HouseBook.Book.Adjustments, a => a.Levels is null);
         Assert.Equal(("top-shoulder-turn", 60, -8.0, 0.0), (older.Measure.Value, older.FromAge, older.LowBy, older.HighBy));
     }
+
+    [Fact]
+    public void Only_a_beginner_is_held_against_another_range() =>
+        Assert.All(HouseBook.Book.Adjustments.Where(a => a.Levels is not null), a => Assert.Equal([Level.Beginner], a.Levels!));
+
+    [Theory]
+    [InlineData(Level.Beginner, -4, 4)]
+    [InlineData(Level.Improver, -3, 3)]
+    [InlineData(Level.Elite, -3, 3)]
+    public void The_face_of_a_beginner_may_stray_a_degree_more(Level level, double low, double high)
+    {
+        var facts = HouseBook.Lesson(Club.Iron, HouseBook.Value("face-to-path", 3.5)) with { Student = HouseBook.Student with { Level = level } };
+        Assert.Equal(new Limits(low, high), LessonGrading.Grade(HouseBook.Book, facts).Single().Range);
+    }
+
+    [Fact]
+    public void Every_range_says_how_sure_we_are_of_it() => Assert.Empty(HouseBook.Book.Ranges.Where(r => r.Card is null).Select(r => r.Measure.Value).Distinct());
 
     /// <summary>The range as in the table when it is the same, or else as it stands in the rules.</summary>
     private static string Written(WantedRange? found, string expected)

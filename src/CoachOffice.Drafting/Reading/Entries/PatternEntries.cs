@@ -11,12 +11,14 @@ internal sealed class PatternEntries(Shelf shelf)
     private readonly FaultSyntax _faults = new(shelf);
     private readonly PatternSense _sense = new(shelf.Faults);
     private readonly CycleCheck _suppressions = new("the patterns hold each other back");
+    private readonly CycleCheck _first = new("the patterns wait for each other");
 
     /// <summary>All sound patterns, by id.</summary>
     public IReadOnlyList<Pattern> Read()
     {
         var found = shelf.ReadAll("patterns", One).OrderBy(p => p.Id.Value, StringComparer.Ordinal).ToList();
         _suppressions.Report(shelf.Faults);
+        _first.Report(shelf.Faults);
         return found;
     }
 
@@ -56,6 +58,7 @@ internal sealed class PatternEntries(Shelf shelf)
         _sense.Check(entry, pattern);
         foreach (var other in FiredIn(pattern.Unless))
             _suppressions.Add(pattern.Id.Value, other.Value, entry.Find("unless")!);
+        foreach (var later in pattern.Before.Where(later => later != pattern.Id)) _first.Add(pattern.Id.Value, later.Value, entry.Find("before")!);
     }
 
     private IReadOnlyList<FaultId> Root(Entry entry) => entry.Require("root") switch

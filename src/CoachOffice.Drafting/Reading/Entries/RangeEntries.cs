@@ -19,10 +19,11 @@ internal sealed class RangeEntries(Shelf shelf)
         var measure = entry.Require("measure") is { } node ? shelf.Ids.Measure(node, shelf.Faults) : MeasureId.From("?");
         if (before == shelf.Faults.Count) Once(measure, entry.Find("measure")!);
         var source = entry.Source();
+        var card = entry.TextIf("card");
         var found = new List<WantedRange>();
         foreach (var club in Enum.GetValues<Club>())
         {
-            if (entry.Find(Terms.Of(club)) is { } written) found.Add(One(written, measure, club) with { Source = source });
+            if (entry.Find(Terms.Of(club)) is { } written) found.Add(One(written, measure, club) with { Source = source, Card = card });
         }
 
         if (found.Count == 0) shelf.Faults.Add(entry.Map, $"no club has a range here; write one of: {string.Join(", ", Terms.All<Club>())}");

@@ -29,7 +29,7 @@ internal static class EntryLists
         {
             EntryKind.Range => Named(kind, map, "measure"),
             EntryKind.Goal => Named(kind, map, "goal"),
-            EntryKind.Adjustment => (Word(map, "measure"), Word(map, "from-age")) is ({ } measure, { } age) ? EntryId.Adjusting(measure, age) : null,
+            EntryKind.Adjustment => Adjusting(map),
             EntryKind.TrainAfter => (Word(map, "work"), First(map)) is ({ } work, { } first) ? EntryId.Waiting(work, first) : null,
             EntryKind.Case => (Word(map, "pattern"), Word(map, "name")) is ({ } pattern, { } name) ? EntryId.Case(pattern, name) : null,
             _ => Named(kind, map, "id"),
@@ -40,6 +40,12 @@ internal static class EntryLists
     public static string? Word(Node? node) => node is ScalarNode { Scalar: not ScalarKind.Nothing } scalar && scalar.Text.Trim() is { Length: > 0 } text ? text : null;
 
     private static string? Word(MapNode map, string name) => Word(map.Find(name));
+
+    private static EntryId? Adjusting(MapNode map)
+    {
+        var (age, levels) = (Word(map, "from-age"), map.Find("levels") is ListNode list ? list.Items.Select(Word).OfType<string>().ToList() : []);
+        return Word(map, "measure") is { } measure && (age is not null || levels.Count > 0) ? EntryId.Adjusting(measure, age, levels) : null;
+    }
 
     private static string? First(MapNode map) => map.Find("after") is ListNode { Items: [var first, ..] } ? Word(first) : null;
 
