@@ -13,7 +13,7 @@ namespace CoachOffice.Drafting.Tests.Golden;
 public sealed class GoldenTests
 {
     private static readonly string Folder = Path.Combine(HouseBook.Root, "tests", "CoachOffice.Drafting.Tests", "Golden");
-    private static readonly Lazy<CompiledRulebook> Kept = new(() => CompiledRulebook.Compile(RulebookReader.Load(RulebookText.Unbundle(File.ReadAllText(At("book.json")))).Value));
+    internal static readonly Lazy<CompiledRulebook> Kept = new(() => CompiledRulebook.Compile(RulebookReader.Load(RulebookText.Unbundle(File.ReadAllText(At("book.json")))).Value));
 
     private static bool Renews => Environment.GetEnvironmentVariable("COACHOFFICE_RENEW_GOLDEN") == "1";
 
@@ -50,5 +50,5 @@ public sealed class GoldenTests
 
     private static string DraftOf(string name) => DraftJson.Text(Drafter.Draft(Kept.Value, LessonReader.FromFile(At($"lessons/{name}.json"), Kept.Value.Book).Value));
 
-    private static string At(string path) => Path.Combine(Folder, path);
+    internal static string At(string path) => Path.Combine(Folder, path);
 }

@@ -1,0 +1,7 @@
+namespace CoachOffice.Drafting.Tests;
+
+/// <summary>Proofs that take minutes run in a short form unless COACHOFFICE_FULL_PROOF=1 is set.</summary>
+internal static class FullProof
+{
+    public static bool IsOn => Environment.GetEnvironmentVariable("COACHOFFICE_FULL_PROOF") == "1";
+}
