@@ -5,6 +5,8 @@ using CoachOffice.Domain;
 using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Rulebook;
 using CoachOffice.UseCases.FollowUps;
+using CoachOffice.UseCases.Insight;
+using CoachOffice.UseCases.Plans;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.Configuration;
@@ -26,6 +28,9 @@ public static class AddingCoachOffice
         services.TryAddSingleton<IClock, MillisecondClock>();
         services.TryAddSingleton<INewIds, TimeOrderedIds>();
         services.TryAddScoped<PracticeClock>();
+        services.TryAddSingleton<KeptPractice>();
+        services.TryAddSingleton<KeptDrafts>();
+        services.TryAddSingleton<NotedPlans>();
         services.TryAddSingleton(ShippedRules.Find());
         services.TryAddSingleton<Rulebooks>();
         services.TryAddSingleton<Replays>();

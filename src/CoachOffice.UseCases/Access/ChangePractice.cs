@@ -6,7 +6,7 @@ using Microsoft.EntityFrameworkCore;
 namespace CoachOffice.UseCases.Access;
 
 /// <summary>Saves what an owner entered about the practice.</summary>
-public sealed class ChangePractice(OfficeDb db, AuditTrail trail, Clash clash)
+public sealed class ChangePractice(OfficeDb db, AuditTrail trail, Clash clash, KeptPractice kept)
 {
     /// <summary>The new version, or why not; a clash says who saved meanwhile and shows both values.</summary>
     public async Task<Outcome<int>> To(int version, PracticeDetails details, Actor actor, CancellationToken stop = default)
@@ -20,7 +20,9 @@ public sealed class ChangePractice(OfficeDb db, AuditTrail trail, Clash clash)
         if (practice.Version != version) return await Clashed(practice, details, stop);
         practice.Change(details);
         trail.Add(actor, "practice-changed", AuditSubject.Practice(practice.Id));
-        if (await db.TrySave(stop) == Saved.Yes) return practice.Version;
+        var saved = await db.TrySave(stop);
+        kept.Forget();
+        if (saved == Saved.Yes) return practice.Version;
         db.ChangeTracker.Clear();
         return await Clashed(await db.Practices.SingleAsync(stop), details, stop);
     }

@@ -14,16 +14,16 @@ public sealed record TodayView
 
     public required IReadOnlyList<SafetyAlert> Safety { get; init; }
 
-    public required IReadOnlyList<TodayLesson> Lessons { get; init; }
+    public required TodayRows<TodayLesson> Lessons { get; init; }
 
-    public required IReadOnlyList<TodayDraft> Drafts { get; init; }
+    public required TodayRows<TodayDraft> Drafts { get; init; }
 
-    public required IReadOnlyList<TodayRetest> Retests { get; init; }
+    public required TodayRows<TodayRetest> Retests { get; init; }
 
-    public required IReadOnlyList<TodayMessage> Messages { get; init; }
+    public required TodayRows<TodayMessage> Messages { get; init; }
 
     /// <summary>Students who have been silent through two notes.</summary>
-    public required IReadOnlyList<TodaySilence> Silent { get; init; }
+    public required TodayRows<TodaySilence> Silent { get; init; }
 }
 
 /// <summary>A pain report nobody has dealt with yet.</summary>

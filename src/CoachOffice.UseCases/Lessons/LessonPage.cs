@@ -4,25 +4,42 @@ using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.UseCases.Access;
-using CoachOffice.UseCases.Plans;
+using CoachOffice.Domain.Students;
+using CoachOffice.UseCases.Rulebook;
 using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.UseCases.Lessons;
 
 /// <summary>Shows a lesson with its sheet.</summary>
-public sealed class LessonPage(OfficeDb db, PlanBooks books, ReadPractice practice)
+public sealed class LessonPage(OfficeDb db, Rulebooks books, ReadPractice practice)
 {
     // So many earlier lessons are searched for a measure's last value.
     private const int LessonsBack = 10;
 
+    private static readonly CompiledQuery<LessonId, Opened> ById = new((db, id) =>
+        from lesson in db.Lessons.AsNoTracking()
+        join student in db.Students on lesson.StudentId equals student.Id
+        where lesson.Id == id
+        select new Opened(lesson, student, db.BooksInForce.Select(b => b.Sha256).Single()));
+
+    private static readonly CompiledQuery<LessonId, Reading> ReadingsOf = new((db, id) =>
+        db.Readings.AsNoTracking().Where(r => r.LessonId == id && r.WithdrawnAt == null).OrderBy(r => r.Id));
+
+    private static readonly CompiledQuery<LessonId, DraftedPlan> PlansOf = new((db, id) =>
+        db.Plans.Where(p => p.LessonId == id).OrderByDescending(p => p.CreatedAt).ThenByDescending(p => p.Id).Select(p => new DraftedPlan(p.Id, p.Status, p.CreatedAt)));
+
+    private static readonly CompiledQueryOfTwo<StudentId, LessonId, EarlierReading> Earlier = new((db, student, id) =>
+        db.Lessons
+            .Where(l => l.StudentId == student && db.Lessons.Any(own => own.Id == id && l.Club == own.Club && l.Id != own.Id && l.HeldOn <= own.HeldOn && l.CreatedAt < own.CreatedAt))
+            .OrderByDescending(l => l.HeldOn).ThenByDescending(l => l.CreatedAt).Take(LessonsBack)
+            .SelectMany(l => l.AllReadings.Where(r => r.WithdrawnAt == null), (l, r) => new EarlierReading(l.Id, l.HeldOn, l.CreatedAt, r.Measure, r.Value)));
+
     /// <summary>The lesson, or null when there is none.</summary>
     public async Task<LessonView?> Of(LessonId lesson, CancellationToken stop = default)
     {
-        var found = await db.Lessons.AsNoTracking().Include(l => l.AllReadings).SingleOrDefaultAsync(l => l.Id == lesson, stop);
-        if (found is null) return null;
-        var student = await db.Students.AsNoTracking().SingleAsync(s => s.Id == found.StudentId, stop);
-        var book = await books.InForce(stop);
-        var known = found.Readings.Where(r => book.Find(r.Measure) is not null).ToList();
+        if (await ById.Rows(db, lesson, stop) is not [var (found, student, inForce)]) return null;
+        var book = (await books.For(inForce, stop)).Book;
+        var known = (await ReadingsOf.Rows(db, lesson, stop)).Where(r => book.Find(r.Measure) is not null).ToList();
         var facts = new LessonFacts
         {
             AsOf = found.HeldOn,
@@ -31,7 +48,7 @@ public sealed class LessonPage(OfficeDb db, PlanBooks books, ReadPractice practi
             Readings = LessonValues.Of(known, id => book.Find(id)!.Unit),
         };
         var units = (await practice.Now(stop))?.Units ?? UnitSystem.Metric;
-        var sheet = new LessonSheet(book, new GradingContext(book, facts), units, await Earlier(found, stop));
+        var sheet = new LessonSheet(book, new GradingContext(book, facts), units, await Earlier.Rows(db, found.StudentId, lesson, stop));
         return new LessonView
         {
             Id = found.Id,
@@ -43,13 +60,9 @@ public sealed class LessonPage(OfficeDb db, PlanBooks books, ReadPractice practi
             Notes = found.Notes,
             Sheet = sheet.Groups(known),
             Findings = LessonGrading.Grade(book, facts),
-            Plans = await db.Plans.Where(p => p.LessonId == lesson).OrderByDescending(p => p.CreatedAt).ThenByDescending(p => p.Id)
-                .Select(p => new DraftedPlan(p.Id, p.Status, p.CreatedAt)).ToListAsync(stop),
+            Plans = await PlansOf.Rows(db, lesson, stop),
         };
     }
 
-    private async Task<IReadOnlyList<Lesson>> Earlier(Lesson lesson, CancellationToken stop) =>
-        await db.Lessons.AsNoTracking().Include(l => l.AllReadings)
-            .Where(l => l.StudentId == lesson.StudentId && l.Club == lesson.Club && l.Id != lesson.Id && l.HeldOn <= lesson.HeldOn && l.CreatedAt < lesson.CreatedAt)
-            .OrderByDescending(l => l.HeldOn).ThenByDescending(l => l.CreatedAt).Take(LessonsBack).ToListAsync(stop);
+    private sealed record Opened(Lesson Lesson, Student Student, string InForce);
 }

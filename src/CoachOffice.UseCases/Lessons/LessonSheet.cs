@@ -2,15 +2,16 @@ using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
+using NodaTime;
 using Book = CoachOffice.Domain.Plans.Rulebook;
 
 namespace CoachOffice.UseCases.Lessons;
 
 /// <summary>Lays the book's measures out as a sheet: by camera view, then moment, each with what was typed and what was read last time.</summary>
-internal sealed class LessonSheet(Book book, GradingContext context, UnitSystem units, IReadOnlyList<Lesson> earlier)
+internal sealed class LessonSheet(Book book, GradingContext context, UnitSystem units, IReadOnlyList<EarlierReading> earlier)
 {
     /// <summary>The last lesson that read a measure, with its mean there; looked up for every row of the sheet.</summary>
-    private readonly Dictionary<MeasureId, (Lesson Lesson, double Mean)> _last = LastOf(earlier);
+    private readonly Dictionary<MeasureId, (LocalDate HeldOn, double Mean)> _last = LastOf(earlier);
 
     /// <summary>The groups in the order of views and moments.</summary>
     public IReadOnlyList<SheetGroup> Groups(IReadOnlyList<Reading> readings) =>
@@ -33,18 +34,16 @@ internal sealed class LessonSheet(Book book, GradingContext context, UnitSystem 
             TakesAsRead = ReadingEntry.TakesAsRead(measure),
             Range = context.Hold(measure).Limits,
             LastTime = known ? new Quantity(last.Mean, measure.Unit).In(unit).Value : null,
-            LastOn = known ? last.Lesson.HeldOn : null,
+            LastOn = known ? last.HeldOn : null,
         };
     }
 
-    private static Dictionary<MeasureId, (Lesson Lesson, double Mean)> LastOf(IReadOnlyList<Lesson> newestFirst)
-    {
-        var last = new Dictionary<MeasureId, (Lesson Lesson, double Mean)>();
-        foreach (var lesson in newestFirst)
-        {
-            foreach (var readings in lesson.Readings.GroupBy(r => r.Measure)) last.TryAdd(readings.Key, (lesson, readings.Average(r => r.Value)));
-        }
+    private static Dictionary<MeasureId, (LocalDate HeldOn, double Mean)> LastOf(IReadOnlyList<EarlierReading> earlier) =>
+        earlier.GroupBy(r => r.Measure).ToDictionary(g => g.Key, g => Newest([.. g]));
 
-        return last;
+    private static (LocalDate HeldOn, double Mean) Newest(IReadOnlyList<EarlierReading> ofMeasure)
+    {
+        var newest = ofMeasure.MaxBy(r => (r.HeldOn, r.CreatedAt))!;
+        return (newest.HeldOn, ofMeasure.Where(r => r.Lesson == newest.Lesson).Average(r => r.Value));
     }
 }

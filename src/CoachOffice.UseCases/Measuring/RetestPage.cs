@@ -69,7 +69,7 @@ public sealed class RetestPage(OfficeDb db, Baselines baselines, ReadPractice pr
         var units = (await practice.Now(stop))?.Units ?? UnitSystem.Metric;
         var lesson = await db.Lessons.AsNoTracking().Include(l => l.AllReadings).SingleAsync(l => l.Id == plan.LessonId, stop);
         var answer = look.LessonId is { } id ? await db.Lessons.AsNoTracking().Include(l => l.AllReadings).SingleAsync(l => l.Id == id, stop) : null;
-        var sheet = new LessonSheet(baseline.Book, new GradingContext(baseline.Book, baseline.Facts), units, [lesson]);
+        var sheet = new LessonSheet(baseline.Book, new GradingContext(baseline.Book, baseline.Facts), units, EarlierReading.Of(lesson));
         var first = baseline.Measure.Derived is { } derived && baseline.Facts.Readings.All(r => r.Measure != baseline.Measure.Id) ? derived.Parts : [baseline.Measure.Id];
         var measures = first.Concat(baseline.Facts.Readings.Select(r => r.Measure)).Distinct().Select(baseline.Book.Find).OfType<Measure>();
         return [.. measures.Select(m => sheet.Field(m, [.. answer?.Readings ?? []]))];

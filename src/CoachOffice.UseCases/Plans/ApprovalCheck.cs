@@ -11,6 +11,8 @@ namespace CoachOffice.UseCases.Plans;
 /// <summary>What stands against a plan going, or going on, to a student. Safety comes first.</summary>
 public sealed class ApprovalCheck(OfficeDb db, PlanBooks books, PracticeClock clock)
 {
+    private static readonly CompiledQuery<StudentId, Guid> OpenReports = new((db, student) => db.CheckIns.Where(c => c.StudentId == student && c.Pain && c.SeenAt == null).Select(c => c.Id).Take(1));
+
     /// <summary>Everything that stands against approving; empty when nothing does.</summary>
     public async Task<IReadOnlyList<Refusal>> Of(Plan plan, CancellationToken stop = default)
     {
@@ -42,7 +44,7 @@ public sealed class ApprovalCheck(OfficeDb db, PlanBooks books, PracticeClock cl
     private async Task<IReadOnlyList<Refusal>> Body(Plan plan, Student student, CancellationToken stop)
     {
         var against = new List<Refusal>();
-        if (await db.CheckIns.AnyAsync(c => c.StudentId == plan.StudentId && c.Pain && c.SeenAt == null, stop))
+        if (await OpenReports.Rows(db, plan.StudentId, stop) is not [])
             against.Add(new("pain-report-open", "There is a pain report nobody has dealt with. Talk to the student, note it as seen, then go on."));
         if (await UnknownLimit(plan, student, stop) is { } region)
             against.Add(new("limits-changed", $"A limit ({Terms.Of(region)}) was recorded after this plan was drafted. Draft again, so that drills loading it are left out."));

@@ -78,8 +78,10 @@ public sealed record StageView
 
     public LocalDate? EndedOn { get; init; }
 
-    /// <summary>Drills that could stand here instead, with why one is withheld.</summary>
-    public IReadOnlyList<DrillChoice> Choices { get; init; } = [];
+    /// <summary>Drills that could stand here instead, with why one is withheld; each asking searches the whole book.</summary>
+    public IReadOnlyList<DrillChoice> Choices => LookUpChoices();
+
+    internal Func<IReadOnlyList<DrillChoice>> LookUpChoices { get; init; } = static () => [];
 }
 
 /// <summary>A drill that serves a rung.</summary>

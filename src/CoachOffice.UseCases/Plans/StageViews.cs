@@ -23,7 +23,7 @@ internal static class StageViews
             StartedOn = s.StartedOn,
             DueOn = s.DueOn,
             EndedOn = s.EndedOn,
-            Choices = draft is null ? [] : Choices(s, book, draft),
+            LookUpChoices = draft is null ? static () => [] : () => Choices(s, book, draft),
         })];
 
     private static IReadOnlyList<DrillChoice> Choices(PlanStage stage, Book book, Draft draft)

@@ -1,4 +1,3 @@
-using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
@@ -17,5 +16,5 @@ public sealed record HistoryFacts
     public required IReadOnlyList<Retest> Retests { get; init; }
 
     /// <summary>Messages that left.</summary>
-    public required IReadOnlyList<Message> Sent { get; init; }
+    public required IReadOnlyList<SentMessage> Sent { get; init; }
 }

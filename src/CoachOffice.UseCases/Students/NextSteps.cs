@@ -37,8 +37,8 @@ internal static class NextSteps
             : null;
 
     private static NextStep? Undrafted(HistoryFacts facts) =>
-        facts.Lessons is [{ Readings: > 0 } last, ..] && facts.Plans.All(p => p.LessonId != last.Lesson.Id)
-            ? new(NextStepKind.DraftFromLesson, "The last lesson has readings and no plan yet: draft one.", last.Lesson.Id.Value, last.Lesson.HeldOn)
+        facts.Lessons is [{ Readings: > 0 } last, ..] && facts.Plans.All(p => p.LessonId != last.Id)
+            ? new(NextStepKind.DraftFromLesson, "The last lesson has readings and no plan yet: draft one.", last.Id.Value, last.HeldOn)
             : null;
 
     private static IEnumerable<Retest> Open(HistoryFacts facts)

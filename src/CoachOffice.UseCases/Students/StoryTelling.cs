@@ -17,10 +17,10 @@ internal static class StoryTelling
 
     private static IEnumerable<StoryItem> Lessons(HistoryFacts facts) => facts.Lessons.Select(l => new StoryItem(
         StoryKind.Lesson,
-        l.Lesson.Id.Value,
-        l.Lesson.HeldOn,
-        l.Lesson.CreatedAt,
-        $"{(l.Lesson.Kind == Domain.Lessons.LessonKind.Retest ? "Re-test readings" : "Lesson")} with the {Terms.Of(l.Lesson.Club)}, {Count(l.Readings, "reading")}."));
+        l.Id.Value,
+        l.HeldOn,
+        l.CreatedAt,
+        $"{(l.Kind == Domain.Lessons.LessonKind.Retest ? "Re-test readings" : "Lesson")} with the {Terms.Of(l.Club)}, {Count(l.Readings, "reading")}."));
 
     private static IEnumerable<StoryItem> Plans(HistoryFacts facts, DateTimeZone zone)
     {
@@ -57,8 +57,7 @@ internal static class StoryTelling
 
     private static IEnumerable<StoryItem> Messages(HistoryFacts facts, DateTimeZone zone) =>
         from message in facts.Sent
-        let at = message.SentAt ?? message.DueAt
-        select new StoryItem(StoryKind.Message, message.Id, at.InZone(zone).Date, at, $"{Named(message.Kind)} sent.");
+        select new StoryItem(StoryKind.Message, message.Id, message.At.InZone(zone).Date, message.At, $"{Named(message.Kind)} sent.");
 
     private static string Named(MessageKind kind) => kind switch
     {

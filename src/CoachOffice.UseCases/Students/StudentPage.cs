@@ -8,11 +8,12 @@ namespace CoachOffice.UseCases.Students;
 /// <summary>Everything about one student on one page.</summary>
 public sealed class StudentPage(OfficeDb db, PracticeClock clock, StudentHistory history)
 {
+    private static readonly CompiledQuery<StudentId, Student> ById = new((db, id) => db.Students.AsNoTracking().Where(s => s.Id == id));
+
     /// <summary>The student, or a refusal that there is none.</summary>
     public async Task<Outcome<StudentStory>> Of(StudentId id, CancellationToken stop = default)
     {
-        var student = await db.Students.AsNoTracking().SingleOrDefaultAsync(s => s.Id == id, stop);
-        if (student is null) return StudentRefusals.NotFound;
+        if (await ById.Rows(db, id, stop) is not [var student]) return StudentRefusals.NotFound;
         var today = await clock.Today(stop);
         var facts = await history.Of(id, stop);
         var born = student.BirthDate;

@@ -23,10 +23,28 @@ internal sealed record PlanScreen
     /// <summary>What was just typed into a form that was refused; null otherwise.</summary>
     public PlanPost? Posted { get; init; }
 
+    /// <summary>The one form that was asked for, by its id; every form in the page at once would be most of it.</summary>
+    public string? Open { get; init; }
+
+    public required DraftStory Story { get; init; }
+
     /// <summary>What was typed about this drill, when its form was refused.</summary>
     public PlanPost? PostedOn(StageView stage, string drill) => Posted is { } post && post.StageId == stage.Id && post.Drill == drill ? post : null;
 
-    public DraftStory Story => field ??= new DraftStory(Draft.Draft, Draft.Book, Draft.Club, Units);
+    public bool IsOpen(StageView stage, string drill) => Open == DrillForm(stage, drill) || PostedOn(stage, drill) is not null;
+
+    public bool IsMoving(StageView stage) => Open == MoveForm(stage) || (Posted is { Way: not null } post && post.StageId == stage.Id);
+
+    public bool IsOpening(StageView stage) => Open == GateForm(stage) || (Posted is { Because: not null } post && post.StageId == stage.Id);
+
+    public static string DrillForm(StageView stage, string drill) => $"drill-{stage.Id:N}-{drill}";
+
+    public static string MoveForm(StageView stage) => $"move-{stage.Id:N}";
+
+    public static string GateForm(StageView stage) => $"gate-{stage.Id:N}";
+
+    /// <summary>This page with a form in its place.</summary>
+    public string WithForm(string form) => $"/plans/{Draft.Id.Value}?open={form}#{form}";
 
     public IReadOnlyList<WorkCard> Cards => field ??= new WorkCards(Story, Stages, Draft.Edits).All();
 

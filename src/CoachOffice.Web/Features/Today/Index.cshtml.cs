@@ -14,9 +14,13 @@ public sealed class IndexModel(TodayPage today, PracticeClock clock) : OfficePag
 
     public bool IsQuiet => View is { Safety.Count: 0, Lessons.Count: 0, Drafts.Count: 0, Retests.Count: 0, Messages.Count: 0, Silent.Count: 0 };
 
-    public async Task OnGetAsync()
+    /// <summary>Every list whole.</summary>
+    public bool All { get; private set; }
+
+    public async Task OnGetAsync(bool all = false)
     {
-        View = await today.For(Actor);
+        All = all;
+        View = await today.For(Actor, all ? TodayPage.Most : TodayPage.Short);
         Zone = await clock.Zone();
     }
 

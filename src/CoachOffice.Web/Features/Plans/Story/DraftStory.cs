@@ -1,7 +1,9 @@
+using System.Collections.Concurrent;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans.Drafts;
 using CoachOffice.Web.Shell.Wording;
+using Microsoft.AspNetCore.Html;
 
 namespace CoachOffice.Web.Features.Plans.Story;
 
@@ -9,6 +11,9 @@ namespace CoachOffice.Web.Features.Plans.Story;
 internal sealed class DraftStory(Draft draft, Domain.Plans.Rulebook book, Club club, UnitText units)
 {
     public Draft Draft => draft;
+
+    /// <summary>Parts of the page already written, by partial view and place.</summary>
+    public ConcurrentDictionary<string, IHtmlContent> Written { get; } = new(StringComparer.Ordinal);
 
     public Domain.Plans.Rulebook Book => book;
 
@@ -34,9 +39,6 @@ internal sealed class DraftStory(Draft draft, Domain.Plans.Rulebook book, Club c
     public string DrillName(string drill) => book.Find(Domain.Plans.DrillId.From(drill))?.Name ?? MeasureWords.Sentence(drill);
 
     public string? PatternName(string? pattern) => pattern is null ? null : book.Find(Domain.Plans.PatternId.From(pattern))?.Name;
-
-    /// <summary>The value behind a fault, as shown.</summary>
-    public SeenLine? LineOf(FaultId fault) => Seen.SelectMany(v => v.Off.Concat(v.Fine)).FirstOrDefault(l => l.Finding.Measure == fault.Measure.Value);
 
     /// <summary>Patterns that fit, or nearly fit, and hold this fault.</summary>
     public IReadOnlyList<DraftTrace> TraceOf(FaultId fault) =>

@@ -15,12 +15,6 @@ internal sealed record WorkCard
 
     public required string Name { get; init; }
 
-    public string? PatternName { get; init; }
-
-    public SeenLine? Line { get; init; }
-
-    public IReadOnlyList<DraftTrace> Trace { get; init; } = [];
-
     public required IReadOnlyList<WorkRung> Rungs { get; init; }
 }
 

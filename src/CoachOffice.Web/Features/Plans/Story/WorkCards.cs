@@ -21,9 +21,6 @@ internal sealed class WorkCards(DraftStory story, IReadOnlyList<StageView> stage
             Focus = focus,
             Fault = fault,
             Name = rungs[0].FaultName,
-            PatternName = story.PatternName(focus?.Pattern),
-            Line = story.LineOf(fault),
-            Trace = story.TraceOf(fault),
             Rungs = [.. rungs.Select((stage, place) => Rung(stage, place > 0, place < rungs.Count - 1))],
         };
     }
