@@ -49,6 +49,13 @@ public sealed class Person(Window window, string url)
     /// <summary>The page says this.</summary>
     public async Task Sees(string text) => Assert.Contains(text, await Text(), StringComparison.OrdinalIgnoreCase);
 
+    /// <summary>Opens the first form of a kind in its place.</summary>
+    public async Task OpensForm(string kind)
+    {
+        await Page.ClickAsync($"a.opener[href*='open={kind}-']");
+        await Page.WaitForSelectorAsync($"details[open][id^='{kind}-'] form");
+    }
+
     /// <summary>Opens every fold so that all of the page is seen.</summary>
     public Task Unfold() => Page.EvaluateExpressionAsync("document.querySelectorAll('details').forEach(d => d.open = true)");
 

@@ -35,6 +35,9 @@ public sealed class Visitor(OfficeHost office)
 
     public Task Open(string path) => Follow(new HttpRequestMessage(HttpMethod.Get, path));
 
+    /// <summary>Follows the first link that opens a form of this kind.</summary>
+    public Task Opens(string kind) => Open(Page.QuerySelector($"a.opener[href*='open={kind}-']")?.GetAttribute("href") ?? throw new InvalidOperationException($"Nothing opens a form '{kind}' on {Path}."));
+
     /// <summary>Sends a form of the page as a browser would, with some fields filled in; a field given as null is left out.</summary>
     public Task Send(string form, params (string Name, string? Value)[] filled) => Send(form, filled, part: false);
 

@@ -65,11 +65,10 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock,
          }).Take(most));
 
     private static readonly CompiledQueryOfTwo<LocalDate, int, TodayLesson> Lessons = new((db, today, most) =>
-        (from lesson in db.Lessons
-         join student in db.Students on lesson.StudentId equals student.Id
-         where lesson.HeldOn == today && lesson.Kind == LessonKind.Lesson
-         orderby lesson.CreatedAt, lesson.Id
-         select new TodayLesson(lesson.Id, student.Id, (student.GivenName + " " + student.FamilyName).Trim(), lesson.Club, db.Plans.Any(p => p.LessonId == lesson.Id))).Take(most));
+        from lesson in db.Lessons.Where(l => l.HeldOn == today && l.Kind == LessonKind.Lesson).OrderBy(l => l.CreatedAt).ThenBy(l => l.Id).Take(most)
+        join student in db.Students on lesson.StudentId equals student.Id
+        orderby lesson.CreatedAt, lesson.Id
+        select new TodayLesson(lesson.Id, student.Id, (student.GivenName + " " + student.FamilyName).Trim(), lesson.Club, db.Plans.Any(p => p.LessonId == lesson.Id)));
 
     private static readonly CompiledQuery<int, TodayDraft> Drafts = new((db, most) =>
         (from plan in db.Plans
@@ -84,17 +83,16 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock,
         if (due.Count < most) due.AddRange((await PutOff(today, stop)).Take(most - due.Count));
         if (due.Count == 0) return [];
         var book = await books.InForce(stop);
-        return [.. due.Select(d => new TodayRetest(d.Id, d.StudentId, d.Name, FaultWords.Measure(book, FaultId.Parse(d.Fault)), d.DueOn <= today ? d.DueOn : d.Ended!.Value, d.IsSecondLook) { RestFirst = d.DueOn > today })];
+        return [.. due.Select(d => new TodayRetest(d.Id, d.StudentId, d.Name, FaultWords.Measure(book, FaultId.Parse(d.Fault)), d.Ended ?? d.DueOn, d.IsSecondLook) { RestFirst = d.DueOn > today })];
     }
 
     private static readonly CompiledQueryOfTwo<LocalDate, int, WaitingLook> Due = new((db, today, most) =>
         (from look in db.Retests
         join student in db.Students on look.StudentId equals student.Id
         join plan in db.Plans on look.PlanId equals plan.Id
-        join stage in db.PlanStages on look.StageId equals stage.Id
         where look.Status == RetestStatus.Ready && look.DueOn <= today && student.ArchivedAt == null && (plan.Status == PlanStatus.Active || plan.Status == PlanStatus.Completed)
         orderby look.DueOn, look.Id
-        select new WaitingLook(look.Id, look.StudentId, (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, stage.DueOn) { IsSecondLook = look.IsSecondLook }).Take(most));
+        select new WaitingLook(look.Id, look.StudentId, (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, null) { IsSecondLook = look.IsSecondLook }).Take(most));
 
     private static readonly CompiledQuery<LocalDate, PlanId> PractisedSince = new((db, day) => db.CheckIns.Where(c => c.PracticedOn >= day).Select(c => c.PlanId).Take(1));
 

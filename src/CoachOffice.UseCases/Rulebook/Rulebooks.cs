@@ -10,6 +10,8 @@ namespace CoachOffice.UseCases.Rulebook;
 /// <summary>Compiled rulebooks by their hash. Which one is in force is asked of the database each time, so every node drafts by the same book.</summary>
 public sealed class Rulebooks(IServiceScopeFactory scopes) : IDisposable
 {
+    private static readonly CompiledQuery<int, string> HashInForce = new((db, most) => db.BooksInForce.Select(b => b.Sha256).Take(most));
+
     /// <summary>Books kept compiled at most; the one not asked for longest goes first, and a draft that is being made keeps its own.</summary>
     public const int MostKept = 8;
 
@@ -43,8 +45,7 @@ public sealed class Rulebooks(IServiceScopeFactory scopes) : IDisposable
     public async Task<CompiledRulebook> InForce(OfficeDb db, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(db);
-        var sha256 = await db.BooksInForce.Select(b => b.Sha256).SingleOrDefaultAsync(stop);
-        return sha256 is null ? throw new InvalidOperationException("No rulebook was adopted: AdoptShippedRulebook runs at start-up.") : await For(sha256, stop);
+        return await HashInForce.Rows(db, 1, stop) is not [var sha256] ? throw new InvalidOperationException("No rulebook was adopted: AdoptShippedRulebook runs at start-up.") : await For(sha256, stop);
     }
 
     /// <inheritdoc/>

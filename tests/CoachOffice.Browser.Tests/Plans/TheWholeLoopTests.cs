@@ -83,6 +83,7 @@ public sealed partial class TheWholeLoopTests(Chromium chromium) : IClassFixture
         await coach.Window.LookAt("draft");
         await coach.Unfold();
         await coach.Window.LookAt("draft-unfolded");
+        await coach.OpensForm("drill");
         await coach.Type("Reps", "7");
         await coach.Type("Reason", "does-not-suit-this-person");
         await coach.Type("Comment", "Fewer and slower to begin with");

@@ -45,6 +45,7 @@ public sealed class DraftPageTests : IAsyncLifetime
     [Fact]
     public async Task A_change_stands_beside_the_drafts_own()
     {
+        await _coach.Opens("drill");
         await _coach.Send("form[action*='do=drill']", ("Sets", "2"), ("Reps", "9"), ("Reason", "does-not-suit-this-person"), ("Comment", "Tires quickly"));
 
         var departure = _coach.Page.QuerySelectorAll(".departure").Select(d => d.TextContent).ToList();
@@ -55,6 +56,7 @@ public sealed class DraftPageTests : IAsyncLifetime
     [Fact]
     public async Task A_change_without_a_reason_is_refused_and_stays_in_its_form()
     {
+        await _coach.Opens("drill");
         await _coach.Send("form[action*='do=drill']", ("Sets", "two"), ("Cue", "my own words"), ("Reason", ""));
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, _coach.Status);
@@ -68,11 +70,38 @@ public sealed class DraftPageTests : IAsyncLifetime
     {
         var name = _coach.Page.QuerySelector(".drill-name")!.TextContent;
 
+        await _coach.Opens("drill");
         await _coach.SendTo($"{_plan}?do=swap", "form[action*='do=drill']", ("Reason", "not-feasible"));
 
         Assert.Equal("", _coach.Alert);
         Assert.NotEqual(name, _coach.Page.QuerySelector(".drill-name")!.TextContent);
         Assert.Contains(name, _coach.Page.QuerySelector(".departure s")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Each_form_is_one_tap_away_and_the_page_holds_none_unasked()
+    {
+        Assert.Empty(_coach.Page.QuerySelectorAll("form[action*='do=drill'], form[action*='do=order']"));
+        var openers = _coach.Page.QuerySelectorAll("a.opener").Select(a => a.GetAttribute("href")!).ToList();
+        Assert.Equal(_coach.Page.QuerySelectorAll(".drill").Length, openers.Count(o => o.Contains("open=drill-", StringComparison.Ordinal)));
+
+        foreach (var opener in openers)
+        {
+            await _coach.Open(opener);
+
+            Assert.Single(_coach.Page.QuerySelectorAll($"details[open][id='{opener.Split('#')[1]}'] form"));
+            Assert.Equal(openers.Count - 1, _coach.Page.QuerySelectorAll("a.opener").Length);
+        }
+    }
+
+    [Fact]
+    public async Task A_refused_move_stays_open_with_what_was_typed()
+    {
+        await _coach.Opens("move");
+        await _coach.Send("form[action*='do=order']", ("Way", "later"), ("Reason", ""), ("Comment", "Too early for this"));
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, _coach.Status);
+        Assert.Equal("Too early for this", _coach.Page.QuerySelector("details[open] [name=Comment]")!.GetAttribute("value"));
     }
 
     [Fact]

@@ -46,6 +46,22 @@ public sealed class TodayTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_long_list_shows_its_top_and_the_rest_in_one_tap()
+    {
+        await _owner.Open("/students/new");
+        await _owner.Send("main form", ("Input.GivenName", "Ada"));
+        var student = StudentId.From(Guid.Parse(_owner.Path.Split('/')[^1]));
+        for (var i = 0; i < 12; i++) await Record(student);
+
+        await _owner.Open("/");
+        Assert.Equal(10, _owner.Page.QuerySelectorAll("section[aria-labelledby=lessons] li").Length);
+        await _owner.Open(_owner.Page.QuerySelector("section[aria-labelledby=lessons] p a")!.GetAttribute("href")!);
+
+        Assert.Equal(12, _owner.Page.QuerySelectorAll("section[aria-labelledby=lessons] li").Length);
+        Assert.Empty(_owner.Page.QuerySelectorAll("section[aria-labelledby=lessons] p a"));
+    }
+
+    [Fact]
     public async Task Every_link_of_the_day_opens_for_the_desk_too()
     {
         await _owner.Open("/students/new");
