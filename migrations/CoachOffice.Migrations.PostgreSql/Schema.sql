@@ -73,6 +73,16 @@ CREATE TABLE "Roles" (
     CONSTRAINT "PK_Roles" PRIMARY KEY ("Id")
 );
 
+CREATE TABLE "RulebookWorks" (
+    "Account" uuid NOT NULL,
+    "Edition" integer NOT NULL,
+    "Edits" text NOT NULL,
+    "Dropped" text NOT NULL,
+    "ChangedAt" timestamp with time zone NOT NULL,
+    "Version" integer NOT NULL,
+    CONSTRAINT "PK_RulebookWorks" PRIMARY KEY ("Account")
+);
+
 CREATE TABLE "ShippedBooks" (
     "Sha256" character varying(64) NOT NULL,
     "Text" text NOT NULL,
@@ -495,7 +505,7 @@ CREATE INDEX "IX_Students_ArchivedAt" ON "Students" ("ArchivedAt");
 CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt", "SearchText", "Id");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261126123106_FirstOrder', '10.0.15');
+VALUES ('20261126130011_FirstOrder', '10.0.15');
 
 COMMIT;
 

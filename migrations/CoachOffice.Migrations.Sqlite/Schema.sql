@@ -67,6 +67,15 @@ CREATE TABLE "Roles" (
     "ConcurrencyStamp" TEXT NULL
 );
 
+CREATE TABLE "RulebookWorks" (
+    "Account" TEXT NOT NULL CONSTRAINT "PK_RulebookWorks" PRIMARY KEY,
+    "Edition" INTEGER NOT NULL,
+    "Edits" TEXT NOT NULL,
+    "Dropped" TEXT NOT NULL,
+    "ChangedAt" TEXT NOT NULL,
+    "Version" INTEGER NOT NULL
+);
+
 CREATE TABLE "ShippedBooks" (
     "Sha256" TEXT NOT NULL CONSTRAINT "PK_ShippedBooks" PRIMARY KEY,
     "Text" TEXT NOT NULL,
@@ -469,7 +478,7 @@ CREATE INDEX "IX_Students_ArchivedAt" ON "Students" ("ArchivedAt");
 CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt", "SearchText", "Id");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261126123057_FirstOrder', '10.0.15');
+VALUES ('20261126125927_FirstOrder', '10.0.15');
 
 COMMIT;
 

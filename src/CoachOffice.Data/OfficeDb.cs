@@ -55,6 +55,8 @@ public sealed class OfficeDb(DbContextOptions<OfficeDb> options)
 
     public DbSet<BookInForce> BooksInForce => Set<BookInForce>();
 
+    public DbSet<RulebookWork> RulebookWorks => Set<RulebookWork>();
+
     public DbSet<DataProtectionKey> DataProtectionKeys { get; set; } = null!;
 
     /// <inheritdoc/>

@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("8aadc81c-ed00-42e2-a5bb-16b981a8855c"), entityTypeCount: 29)
+            : base(skipDetectChanges: false, modelId: new Guid("e906116b-4300-4f73-8774-532b6bc71d86"), entityTypeCount: 30)
         {
         }
 
@@ -35,6 +35,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var planEdit = PlanEditEntityType.Create(this);
             var planStage = PlanStageEntityType.Create(this);
             var rulebookEdition = RulebookEditionEntityType.Create(this);
+            var rulebookWork = RulebookWorkEntityType.Create(this);
             var shippedBook = ShippedBookEntityType.Create(this);
             var storedDraft = StoredDraftEntityType.Create(this);
             var student = StudentEntityType.Create(this);
@@ -102,6 +103,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             PlanEditEntityType.CreateAnnotations(planEdit);
             PlanStageEntityType.CreateAnnotations(planStage);
             RulebookEditionEntityType.CreateAnnotations(rulebookEdition);
+            RulebookWorkEntityType.CreateAnnotations(rulebookWork);
             ShippedBookEntityType.CreateAnnotations(shippedBook);
             StoredDraftEntityType.CreateAnnotations(storedDraft);
             StudentEntityType.CreateAnnotations(student);

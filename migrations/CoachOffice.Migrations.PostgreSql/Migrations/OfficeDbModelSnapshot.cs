@@ -859,6 +859,34 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.ToTable("RulebookEditions", (string)null);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Plans.RulebookWork", b =>
+                {
+                    b.Property<Guid>("Account")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("ChangedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Dropped")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("Edition")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Edits")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.HasKey("Account");
+
+                    b.ToTable("RulebookWorks", (string)null);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.Plans.ShippedBook", b =>
                 {
                     b.Property<string>("Sha256")

@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("b3ecb6fb-c947-498a-80dc-2689520b2422"), entityTypeCount: 29)
+            : base(skipDetectChanges: false, modelId: new Guid("81c75fba-2d60-43bd-981d-a979d7a051be"), entityTypeCount: 30)
         {
         }
 
@@ -34,6 +34,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var planEdit = PlanEditEntityType.Create(this);
             var planStage = PlanStageEntityType.Create(this);
             var rulebookEdition = RulebookEditionEntityType.Create(this);
+            var rulebookWork = RulebookWorkEntityType.Create(this);
             var shippedBook = ShippedBookEntityType.Create(this);
             var storedDraft = StoredDraftEntityType.Create(this);
             var student = StudentEntityType.Create(this);
@@ -101,6 +102,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             PlanEditEntityType.CreateAnnotations(planEdit);
             PlanStageEntityType.CreateAnnotations(planStage);
             RulebookEditionEntityType.CreateAnnotations(rulebookEdition);
+            RulebookWorkEntityType.CreateAnnotations(rulebookWork);
             ShippedBookEntityType.CreateAnnotations(shippedBook);
             StoredDraftEntityType.CreateAnnotations(storedDraft);
             StudentEntityType.CreateAnnotations(student);

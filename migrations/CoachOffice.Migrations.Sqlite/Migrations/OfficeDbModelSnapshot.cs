@@ -854,6 +854,34 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.ToTable("RulebookEditions", (string)null);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Plans.RulebookWork", b =>
+                {
+                    b.Property<Guid>("Account")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ChangedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Dropped")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Edition")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Edits")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Account");
+
+                    b.ToTable("RulebookWorks", (string)null);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.Plans.ShippedBook", b =>
                 {
                     b.Property<string>("Sha256")

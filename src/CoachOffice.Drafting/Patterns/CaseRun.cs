@@ -32,8 +32,8 @@ public static class CaseRun
         var fires = rulebook.Fire(lesson).Any(pattern => pattern.Id == one.Pattern);
         if (fires == one.Fires) return null;
         return one.Failed(fires
-            ? $"{one.Pattern.Value} fires here and should not: {one.Why}"
-            : $"{one.Pattern.Value} does not fire here and should: {one.Why} ({Hindrance(rulebook.Book, lesson, one.Pattern)})");
+            ? $"{one.Pattern.Value} fires here and should not: {one.Why} (in \"{one.Name}\")"
+            : $"{one.Pattern.Value} does not fire here and should: {one.Why} (in \"{one.Name}\": {Hindrance(rulebook.Book, lesson, one.Pattern)})");
     }
 
     private static string Hindrance(Rulebook book, LessonContext lesson, PatternId id)

@@ -1,4 +1,5 @@
 using CoachOffice.Drafting;
+using CoachOffice.Drafting.Checks;
 using CoachOffice.Drafting.Patterns;
 using CoachOffice.Drafting.Reading;
 using CoachOffice.Drafting.Writing;
@@ -30,8 +31,14 @@ public static class BookTrial
         if (!read.TryGet(out var loaded)) return new TriedBook { Faults = read.Faults, Warnings = read.Warnings };
         var failed = CaseRun.Failures(CompiledRulebook.Compile(loaded));
         if (failed.Count > 0) return new TriedBook { Faults = failed, Warnings = read.Warnings };
-        return new TriedBook { Faults = [], Warnings = read.Warnings, Shipped = shipped, Loaded = Canonical(shipped, loaded) };
+        var anomalies = RuleBaseCheck.AtOnce(loaded);
+        if (anomalies.Any(a => a.Severity == AnomalySeverity.Refuse)) return new TriedBook { Faults = [.. anomalies.Where(a => a.Severity == AnomalySeverity.Refuse).Select(Told)], Warnings = read.Warnings };
+        return new TriedBook { Faults = [], Warnings = read.Warnings, Anomalies = anomalies, Shipped = shipped, Loaded = Canonical(shipped, loaded) };
     }
+
+    // Rules that are each right and together senseless are told like any fault, where the first of them stands.
+    private static Fault Told(Anomaly anomaly) =>
+        new(anomaly.Entries[0].File ?? "rulebook.yaml", anomaly.Entries[0].Line ?? 1, 1, Fault.WholeFile, $"{anomaly.Name}: {string.Join(", ", anomaly.Entries.Select(e => e.Id))}: {anomaly.Sentence}{(anomaly.ExampleJson is { } example ? $" The smallest lesson that shows it: {example}" : "")}");
 
     // Kept in its one form; that it says the very same is checked, as all plans to come are drafted by it.
     private static LoadedRulebook Canonical(ShippedBase shipped, LoadedRulebook loaded)

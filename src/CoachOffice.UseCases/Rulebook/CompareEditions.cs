@@ -1,8 +1,6 @@
 using CoachOffice.Domain;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Drafting.Writing;
-using DiffPlex.DiffBuilder;
-using DiffPlex.DiffBuilder.Model;
 
 namespace CoachOffice.UseCases.Rulebook;
 
@@ -20,16 +18,8 @@ public sealed class CompareEditions(StandingBooks books)
 
     private static EntryDifference Of(EntryChange change, string? old, string? now)
     {
-        var lines = InlineDiffBuilder.Diff((old ?? "").TrimEnd('\n'), (now ?? "").TrimEnd('\n'), ignoreWhiteSpace: false).Lines;
-        return new EntryDifference(change, old, now, [.. lines.Where(l => l.Text.Length > 0).Select(l => new TextLine(Kind(l.Type), l.Text))]);
+        return new EntryDifference(change, old, now, EntryLines.Between(old, now));
     }
-
-    private static LineKind Kind(ChangeType type) => type switch
-    {
-        ChangeType.Deleted => LineKind.Gone,
-        ChangeType.Inserted => LineKind.Come,
-        _ => LineKind.Same,
-    };
 
     private static Refusal NotFound(int number) => new("edition-not-found", $"There is no edition {number} of the rulebook.");
 }

@@ -1,3 +1,5 @@
+using CoachOffice.Domain.Plans;
+
 namespace CoachOffice.UseCases.Rulebook;
 
 /// <summary>A change of the rulebook as somebody wants it.</summary>

@@ -1,5 +1,6 @@
 using CoachOffice.Data;
 using CoachOffice.Domain;
+using CoachOffice.Domain.Access;
 using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.UseCases.Rulebook;
@@ -8,13 +9,13 @@ namespace CoachOffice.UseCases.Rulebook;
 public sealed class RulebookPages(OfficeDb db, Rulebooks rulebooks)
 {
     /// <summary>The book of a hash, the one in force when null, or a refusal that there is none.</summary>
-    public async Task<Outcome<RulebookView>> Of(string? sha256, CancellationToken stop = default)
+    public async Task<Outcome<RulebookView>> Of(string? sha256, Actor reader, CancellationToken stop = default)
     {
+        ArgumentNullException.ThrowIfNull(reader);
         var inForce = await db.BooksInForce.AsNoTracking().SingleOrDefaultAsync(stop);
         if (inForce is null) return new Refusal("rulebook-not-found", "No rulebook is in force yet; look at what the program said when it started.");
-        var editions = await ListEditions.Of(db, inForce.Edition, stop);
         var wanted = sha256 ?? inForce.Sha256;
-        if (editions.All(e => e.Sha256 != wanted)) return new Refusal("rulebook-not-found", "This practice never had that rulebook.");
+        if (wanted != inForce.Sha256 && !await db.RulebookEditions.AnyAsync(e => e.Sha256 == wanted, stop)) return new Refusal("rulebook-not-found", "This practice never had that rulebook.");
         return new RulebookView
         {
             Book = (await rulebooks.For(wanted, stop)).Book,
@@ -23,7 +24,8 @@ public sealed class RulebookPages(OfficeDb db, Rulebooks rulebooks)
             IsInForce = wanted == inForce.Sha256,
             AdoptedAt = inForce.AdoptedAt,
             AdoptedBy = inForce.AdoptedBy,
-            Editions = editions,
+            MayChange = reader.MayChangeRules,
+            Waiting = reader.MayChangeRules ? (await db.WorkSeen(reader, stop)).Edits.Count : 0,
         };
     }
 }

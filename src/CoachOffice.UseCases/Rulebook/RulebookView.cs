@@ -20,6 +20,9 @@ public sealed record RulebookView
 
     public required string AdoptedBy { get; init; }
 
-    /// <summary>Every edition this practice has had, newest first.</summary>
-    public required IReadOnlyList<EditionRow> Editions { get; init; }
+    /// <summary>How many entries the reader changed and has not put into force.</summary>
+    public required int Waiting { get; init; }
+
+    /// <summary>True when the reader may change rules.</summary>
+    public required bool MayChange { get; init; }
 }

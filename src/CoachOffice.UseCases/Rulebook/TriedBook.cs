@@ -1,4 +1,5 @@
 using CoachOffice.Domain;
+using CoachOffice.Drafting.Checks;
 using CoachOffice.Drafting.Reading;
 using CoachOffice.Drafting.Writing;
 
@@ -15,6 +16,9 @@ public sealed record TriedBook
 
     /// <summary>What does not keep the book from serving.</summary>
     public required IReadOnlyList<Fault> Warnings { get; init; }
+
+    /// <summary>What the entries make of each other; empty while there are faults.</summary>
+    public IReadOnlyList<Anomaly> Anomalies { get; init; } = [];
 
     /// <summary>The shipped book below it.</summary>
     public ShippedBase? Shipped { get; init; }

@@ -15,7 +15,7 @@ public abstract class AdoptShippedRulebookTests(OfficeFixture fixture)
         var adopted = await office.Must((AdoptShippedRulebook adopt) => adopt.AtStartUp());
 
         Assert.True(adopted.IsNew);
-        var view = await office.Must((RulebookPages pages) => pages.Of(null));
+        var view = await office.Must((RulebookPages pages) => pages.Of(null, office.Owner));
         Assert.Equal((adopted.Sha256, true, office.Now), (view.Sha256, view.IsInForce, view.AdoptedAt));
         Assert.NotEmpty(view.Book.Patterns);
         var compiled = await office.Services.GetRequiredService<Rulebooks>().InForce();
@@ -58,10 +58,10 @@ public abstract class AdoptShippedRulebookTests(OfficeFixture fixture)
 
         Assert.True(second.IsNew);
         Assert.NotEqual(first.Sha256, second.Sha256);
-        var old = await office.Must((RulebookPages pages) => pages.Of(first.Sha256));
+        var old = await office.Must((RulebookPages pages) => pages.Of(first.Sha256, office.Owner));
         Assert.False(old.IsInForce);
-        Assert.Equal(2, old.Editions.Count);
-        Assert.Equal("Another house rulebook", (await office.Must((RulebookPages pages) => pages.Of(null))).Book.Name);
+        Assert.False(old.IsInForce);
+        Assert.Equal("Another house rulebook", (await office.Must((RulebookPages pages) => pages.Of(null, office.Owner))).Book.Name);
     }
 
     [Fact]
@@ -76,7 +76,7 @@ public abstract class AdoptShippedRulebookTests(OfficeFixture fixture)
 
         Assert.True(refusals.Count >= 2);
         Assert.All(refusals, r => Assert.StartsWith("broken.yaml:", r.Sentence, StringComparison.Ordinal));
-        Assert.Equal(first.Sha256, (await office.Must((RulebookPages pages) => pages.Of(null))).Sha256);
+        Assert.Equal(first.Sha256, (await office.Must((RulebookPages pages) => pages.Of(null, office.Owner))).Sha256);
     }
 
     [Fact]
@@ -85,7 +85,7 @@ public abstract class AdoptShippedRulebookTests(OfficeFixture fixture)
         var office = await fixture.Another(opened: false);
         await office.Must((AdoptShippedRulebook adopt) => adopt.AtStartUp());
 
-        var refusals = await office.Refuses((RulebookPages pages) => pages.Of(new string('0', 64)));
+        var refusals = await office.Refuses((RulebookPages pages) => pages.Of(new string('0', 64), office.Owner));
 
         Assert.Equal("rulebook-not-found", refusals.Single().Code);
     }

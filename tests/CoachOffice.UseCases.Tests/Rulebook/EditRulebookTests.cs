@@ -27,7 +27,7 @@ public abstract class EditRulebookTests(OfficeFixture fixture)
         Assert.Equal((2, EditionKind.Edit, "Carl Coach", "Beginners swing slower", true), (newest.Number, newest.Kind, newest.By, newest.Why, newest.IsInForce));
         Assert.Equal(office.Now, newest.AdoptedAt);
         Assert.Equal(edited.Changes, newest.Changes);
-        var book = (await office.Must((RulebookPages pages) => pages.Of(null))).Book;
+        var book = (await office.Must((RulebookPages pages) => pages.Of(null, office.Owner))).Book;
         Assert.Equal(3.2, book.RangeOf(MeasureId.From("tempo-ratio"), Club.Driver)!.Aim!.High);
         var audit = await office.Read(db => db.AuditEntries.SingleAsync(a => a.Subject == "rulebook"));
         Assert.Equal(("rulebook-edit", "Carl Coach", $"edition:2 book:{edited.Sha256[..12]}"), (audit.Action, audit.ActorName, audit.Detail));

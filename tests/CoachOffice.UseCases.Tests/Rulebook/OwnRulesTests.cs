@@ -104,7 +104,7 @@ public abstract class OwnRulesTests(OfficeFixture fixture)
 
         Assert.True((await office.Must((AdoptShippedRulebook adopt) => adopt.AtStartUp())).IsNew);
 
-        var book = (await office.Must((RulebookPages pages) => pages.Of(null))).Book;
+        var book = (await office.Must((RulebookPages pages) => pages.Of(null, office.Owner))).Book;
         Assert.Equal("A newer house rulebook", book.Name);
         Assert.Contains(book.Cautions, c => c.Id.Value == Mine.Key);
         Assert.Null(await office.Do((ReadRulebookNotice notice) => notice.Now()));

@@ -21,7 +21,7 @@ public sealed class ErasableColumnsTests(SqliteOffice fixture) : IClassFixture<S
         "KeptRulebooks.Sha256", "KeptRulebooks.ShippedSha256", "KeptRulebooks.Text", "Messages.ClaimedBy", "Messages.LastProblem", "Messages.OnceKey", "PlanChanges.By", "PlanEdits.By",
         "PlanEdits.What", "PlanStages.Fault", "Plans.ApprovedBy", "Practices.Currency", "Practices.EmergencyNumber", "Practices.MailFrom", "Practices.Name",
         "Practices.PublicAddress", "Practices.Zone", "PrivateLinks.TokenSha256", "Readings.Measure", "Retests.Fault", "Retests.Verdict",
-        "RulebookEditions.ByName", "RulebookEditions.Changes", "RulebookEditions.Own", "RulebookEditions.Sha256", "RulebookEditions.ShippedSha256", "RulebookEditions.Why",
+        "RulebookEditions.ByName", "RulebookEditions.Changes", "RulebookEditions.Own", "RulebookEditions.Sha256", "RulebookEditions.ShippedSha256", "RulebookEditions.Why", "RulebookWorks.Dropped", "RulebookWorks.Edits",
         "ShippedBooks.Sha256", "ShippedBooks.Text", "StoredDrafts.Engine", "StoredDrafts.RulebookSha256",
     ];
 

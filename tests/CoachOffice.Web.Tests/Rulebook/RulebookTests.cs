@@ -37,7 +37,7 @@ public sealed class RulebookTests : IAsyncLifetime
         await _desk.Open("/rulebook/patterns");
 
         var pattern = _desk.Page.QuerySelector("#body-outruns")!;
-        Assert.Contains("Head shift on the way down high", pattern.TextContent, StringComparison.Ordinal);
+        Assert.Contains("head shift on the way down is high", pattern.TextContent, StringComparison.Ordinal);
         Assert.NotNull(pattern.QuerySelector("a[href='/rulebook/faults/downswing-head-shift.high']"));
         Assert.Contains("provisional", pattern.TextContent, StringComparison.Ordinal);
     }

@@ -15,9 +15,12 @@ public abstract class BookPage(RulebookPages pages) : OfficePage
     /// <summary>Kept on every link while an old book is read.</summary>
     public string Query => View.IsInForce ? "" : $"?book={View.Sha256}";
 
+    /// <summary>True when this reader may change what is shown.</summary>
+    public bool MayEdit => View.MayChange && View.IsInForce;
+
     protected async Task<IActionResult?> Open()
     {
-        var found = await pages.Of(string.IsNullOrWhiteSpace(Book) ? null : Book.Trim());
+        var found = await pages.Of(string.IsNullOrWhiteSpace(Book) ? null : Book.Trim(), Actor);
         if (!found.TryGet(out var view)) return Refuse(found.Refusals, "");
         View = view;
         return null;

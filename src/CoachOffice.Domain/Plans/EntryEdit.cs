@@ -1,6 +1,5 @@
-using CoachOffice.Domain.Plans;
 
-namespace CoachOffice.UseCases.Rulebook;
+namespace CoachOffice.Domain.Plans;
 
 /// <summary>What somebody wants done with one entry.</summary>
 /// <param name="Id">The entry.</param>

@@ -1,4 +1,4 @@
-namespace CoachOffice.UseCases.Rulebook;
+namespace CoachOffice.Domain.Plans;
 
 /// <summary>What can be done with an entry of the rulebook.</summary>
 public enum EntryDeed

@@ -11,7 +11,7 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 namespace CoachOffice.Migrations.Sqlite.Migrations
 {
     [DbContext(typeof(OfficeDb))]
-    [Migration("20261126123057_FirstOrder")]
+    [Migration("20261126125927_FirstOrder")]
     partial class FirstOrder
     {
         /// <inheritdoc />
@@ -855,6 +855,34 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.HasIndex("ShippedSha256");
 
                     b.ToTable("RulebookEditions", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Plans.RulebookWork", b =>
+                {
+                    b.Property<Guid>("Account")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ChangedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Dropped")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Edition")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Edits")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Account");
+
+                    b.ToTable("RulebookWorks", (string)null);
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Plans.ShippedBook", b =>

@@ -12,7 +12,7 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace CoachOffice.Migrations.PostgreSql.Migrations
 {
     [DbContext(typeof(OfficeDb))]
-    [Migration("20261126123106_FirstOrder")]
+    [Migration("20261126130011_FirstOrder")]
     partial class FirstOrder
     {
         /// <inheritdoc />
@@ -860,6 +860,34 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.HasIndex("ShippedSha256");
 
                     b.ToTable("RulebookEditions", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Plans.RulebookWork", b =>
+                {
+                    b.Property<Guid>("Account")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("ChangedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Dropped")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("Edition")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Edits")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.HasKey("Account");
+
+                    b.ToTable("RulebookWorks", (string)null);
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Plans.ShippedBook", b =>

@@ -1,0 +1,47 @@
+using CoachOffice.Domain;
+using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Plans;
+using CoachOffice.Web.Shell.Wording;
+
+namespace CoachOffice.Web.Features.Rulebook.Editing;
+
+/// <summary>Entries and what becomes of them, said to a person.</summary>
+internal static class EntryWords
+{
+    public static string Of(EntryKind kind) => kind switch
+    {
+        EntryKind.Range => "Ranges",
+        EntryKind.Adjustment => "Adjustment by age",
+        EntryKind.TrainAfter => "Order of work",
+        EntryKind.Goal => "Measures of a goal",
+        EntryKind.Dosage => "Amounts of practice",
+        EntryKind.Progression => "Ladder",
+        EntryKind.Case => "Worked case",
+        EntryKind.Name => "The book's name",
+        _ => MeasureWords.Sentence(Terms.Of(kind)),
+    };
+
+    /// <summary>E.g. "Drill: Head against the shade".</summary>
+    public static string Of(EntryId id, Domain.Plans.Rulebook book) => id.Kind is EntryKind.Dosage or EntryKind.Name ? Of(id.Kind) : $"{Of(id.Kind)}: {NameOf(id, book)}";
+
+    public static string NameOf(EntryId id, Domain.Plans.Rulebook book) => id.Kind switch
+    {
+        EntryKind.Measure or EntryKind.Range => MeasureWords.NameOf(MeasureId.From(id.Key), book),
+        EntryKind.Drill => book.Find(DrillId.From(id.Key))?.Name ?? id.Key,
+        EntryKind.Pattern => book.Find(PatternId.From(id.Key))?.Name ?? id.Key,
+        EntryKind.Progression => book.Progressions.FirstOrDefault(p => p.Id.Value == id.Key)?.Name ?? id.Key,
+        _ => id.Key,
+    };
+
+    public static string Of(ChangeKind change) => change switch { ChangeKind.Added => "new", ChangeKind.Removed => "removed", _ => "changed" };
+
+    public static string Of(EntryDeed deed) => deed switch { EntryDeed.Write => "changed", EntryDeed.Remove => "to be removed", _ => "back to what the program brings" };
+
+    public static string Of(EditionKind kind) => kind switch
+    {
+        EditionKind.Shipped => "came with the program",
+        EditionKind.Edit => "changed here",
+        EditionKind.WentBack => "went back",
+        _ => "brought from a file",
+    };
+}

@@ -1,0 +1,39 @@
+using System.Text.Json.Nodes;
+
+namespace CoachOffice.Web.Features.Rulebook.Editing;
+
+/// <summary>Readings of a worked case: which measure, how much, from how many swings.</summary>
+internal sealed class ReadingsField(string name, string label) : SheetField(name, label)
+{
+    public string What => $"{Name}.what";
+
+    public string Value => $"{Name}.value";
+
+    public string Swings => $"{Name}.swings";
+
+    public override IReadOnlyList<string> RowNames => [What, Value, Swings];
+
+    public override void Fill(JsonObject entry, EntryForm form, PickWords words)
+    {
+        foreach (var (measure, reading) in entry[Name] as JsonObject ?? [])
+        {
+            form.Add(What, words.Words(PickKind.Measure, measure));
+            form.Add(Value, (reading is JsonObject several ? several["value"] : reading).Text());
+            form.Add(Swings, (reading as JsonObject)?["readings"].Text() ?? "");
+        }
+    }
+
+    public override void Write(EntryForm form, JsonObject entry, PickWords words)
+    {
+        var readings = new JsonObject();
+        var (what, value, swings) = (form.Many(What), form.Many(Value), form.Many(Swings));
+        for (var i = 0; i < Math.Min(what.Count, Math.Min(value.Count, swings.Count)); i++)
+        {
+            if (what[i].Trim().Length == 0) continue;
+            var number = EntryNodes.Number(value[i]);
+            readings[words.Id(PickKind.Measure, what[i])] = EntryNodes.Number(swings[i]) is { } count ? new JsonObject { ["value"] = number, ["readings"] = count } : number;
+        }
+
+        entry[Name] = readings;
+    }
+}
