@@ -19,7 +19,7 @@ public abstract class PutInForceTests(OfficeFixture fixture)
         await Keeps(office, Tempo, "driver: [2.4, 3.6]", "driver: { range: [2.4, 3.6], aim: [2.8, 3.2] }");
         var kept = await Keeps(office, Drill, "id: shadow-head", "id: shadow-head", alsoCue: true);
         Assert.Equal(2, kept.Waiting);
-        Assert.Equal(1, (await office.Do((ListEditions list) => list.Now())).Count);
+        Assert.Single(await office.Do((ListEditions list) => list.Now()));
 
         var edition = await office.Must((PutInForce put) => put.By("Two small things", office.Coach));
 

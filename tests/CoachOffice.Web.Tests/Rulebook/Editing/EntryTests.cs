@@ -190,7 +190,7 @@ public sealed class EntryTests : IAsyncLifetime
 
     private static (string, string?)[] NewDrill =>
     [
-        ("name", "Nose over the tee"), ("trains", "downswing-head-shift.high"), ("stages", "rehearse"), ("rooms", "home"), ("club", "none"), ("steps", "Stand over a tee without a club and turn slowly."),
+        ("name", "Nose over the tee"), ("stages", "rehearse"), ("rooms", "home"), ("club", "none"), ("steps", "Stand over a tee without a club and turn slowly."),
         ("cue", "nose stays over the tee"), ("done-when.hits", "8"), ("done-when.of", "10"), ("done-when.what", "turns with the nose over the tee"),
     ];
 

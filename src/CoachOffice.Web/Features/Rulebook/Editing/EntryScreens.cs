@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Drafting.Writing;
 using CoachOffice.UseCases.Rulebook;
@@ -16,7 +17,7 @@ internal static class EntryScreens
     public static EntryScreen Opened(EntryKind kind, EntryDesk desk, bool asText, string? forWhat)
     {
         var words = new PickWords(desk.Book, desk.Waiting);
-        var text = desk.Text ?? (desk.Id is null ? EntryText.Write(Blank(kind, forWhat)) : "");
+        var text = desk.Text ?? (desk.Id is null ? EntryText.Write(Blank(kind, desk.Book, forWhat)) : "");
         var screen = new EntryScreen { Kind = kind, Desk = desk, Words = words, Text = text, Written = desk.Id };
         return Shown(screen, EntrySheets.Of(kind), asText);
     }
@@ -37,13 +38,17 @@ internal static class EntryScreens
         return screen with { Sheet = sheet, Form = sheet.Fill(tree, screen.Words) };
     }
 
-    private static JsonObject Blank(EntryKind kind, string? forWhat) => (kind, forWhat) switch
+    private static JsonObject Blank(EntryKind kind, Domain.Plans.Rulebook book, string? forWhat) => (kind, forWhat) switch
     {
-        (EntryKind.Drill, { Length: > 0 }) => new JsonObject { ["trains"] = new JsonArray(forWhat) },
+        (EntryKind.Drill, { Length: > 0 }) => new JsonObject { ["trains"] = new JsonArray([.. OfLadder(book, forWhat)]) },
         (EntryKind.Progression, { Length: > 0 }) => new JsonObject { ["faults"] = new JsonArray(forWhat) },
         (EntryKind.Pattern, { Length: > 0 }) => new JsonObject { ["when"] = new JsonArray(forWhat), ["root"] = new JsonArray(forWhat) },
         (EntryKind.Case, { Length: > 0 }) => new JsonObject { ["pattern"] = forWhat },
         (EntryKind.Range, { Length: > 0 }) => new JsonObject { ["measure"] = forWhat },
         _ => [],
     };
+
+    // A ladder takes only drills that train all its faults.
+    private static IEnumerable<JsonNode?> OfLadder(Domain.Plans.Rulebook book, string fault) =>
+        FaultId.Find(fault) is { } id && book.For(id) is { } ladder ? ladder.Faults.Select(f => (JsonNode?)f.ToString()) : [fault];
 }

@@ -21,6 +21,7 @@ internal static class EntrySheets
     [
         new LineField("measure", "Measure") { IsIdentity = true, Pick = PickKind.Measure },
         Source,
+        new LineField("card", "What is known, and how sure") { IsLong = true, Optional = true, Hint = "For a coach to read; it changes no grade." },
         new BandsField("bands", "What you would leave alone, by club") { Hint = "Both edges belong to the band; leave one empty for a band open on that side, all empty for no band. The aim is a narrower band inside, if there is one." },
     ]);
 
