@@ -45,7 +45,7 @@ public abstract class EditRulebookTests(OfficeFixture fixture)
         Assert.Equal(
             [
                 "own/ranges/tempo-ratio.yaml:2:9: driver: the low end 3.8 is above the high end 2.2; swap them",
-                "own/ranges/tempo-ratio.yaml:3:1: irons: 'irons' is not a name known here; nearest: iron; one of: driver, fairway, hybrid, iron, measure, source, wedge",
+                "own/ranges/tempo-ratio.yaml:3:1: irons: 'irons' is not a name known here; nearest: iron; one of: card, driver, fairway, hybrid, iron, measure, source, wedge",
             ],
             refusals.Select(r => r.Sentence));
         Assert.Same(before, await office.Services.GetRequiredService<Rulebooks>().InForce());
