@@ -88,11 +88,11 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock,
 
     private static readonly CompiledQueryOfTwo<LocalDate, int, WaitingLook> Due = new((db, today, most) =>
         (from look in db.Retests
-        join student in db.Students on look.StudentId equals student.Id
-        join plan in db.Plans on look.PlanId equals plan.Id
-        where look.Status == RetestStatus.Ready && look.DueOn <= today && student.ArchivedAt == null && (plan.Status == PlanStatus.Active || plan.Status == PlanStatus.Completed)
-        orderby look.DueOn, look.Id
-        select new WaitingLook(look.Id, look.StudentId, (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, null) { IsSecondLook = look.IsSecondLook }).Take(most));
+         join student in db.Students on look.StudentId equals student.Id
+         join plan in db.Plans on look.PlanId equals plan.Id
+         where look.Status == RetestStatus.Ready && look.DueOn <= today && student.ArchivedAt == null && (plan.Status == PlanStatus.Active || plan.Status == PlanStatus.Completed)
+         orderby look.DueOn, look.Id
+         select new WaitingLook(look.Id, look.StudentId, (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, null) { IsSecondLook = look.IsSecondLook }).Take(most));
 
     private static readonly CompiledQuery<LocalDate, PlanId> PractisedSince = new((db, day) => db.CheckIns.Where(c => c.PracticedOn >= day).Select(c => c.PlanId).Take(1));
 
@@ -123,10 +123,10 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock,
 
     private static readonly CompiledQuery<int, TodayMessage> Stuck = new((db, most) =>
         (from message in db.Messages
-            join student in db.Students on message.StudentId equals student.Id
-            where message.State == MessageState.NeedsAttention
-            orderby message.DueAt, message.Id
-            select new TodayMessage(message.Id, student.Id, (student.GivenName + " " + student.FamilyName).Trim(), message.Kind, message.LastProblem ?? "unknown")).Take(most));
+         join student in db.Students on message.StudentId equals student.Id
+         where message.State == MessageState.NeedsAttention
+         orderby message.DueAt, message.Id
+         select new TodayMessage(message.Id, student.Id, (student.GivenName + " " + student.FamilyName).Trim(), message.Kind, message.LastProblem ?? "unknown")).Take(most));
 
     // Two notes out since the last check-in: the program has done what it may, now a person could ask. Older silences are on the students' own pages.
     private async Task<IReadOnlyList<TodaySilence>> Silent(int most, CancellationToken stop)
