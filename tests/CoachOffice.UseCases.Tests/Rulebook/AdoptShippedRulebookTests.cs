@@ -1,3 +1,4 @@
+using CoachOffice.Domain.Access;
 using CoachOffice.UseCases.Rulebook;
 using CoachOffice.UseCases.Tests.Fixtures;
 using Microsoft.EntityFrameworkCore;
@@ -7,6 +8,9 @@ namespace CoachOffice.UseCases.Tests.Rulebook;
 
 public abstract class AdoptShippedRulebookTests(OfficeFixture fixture)
 {
+    // Before the practice is opened there is no account yet.
+    private static readonly Actor Reader = new(null, "a reader", Policy.Desk);
+
     [Fact]
     public async Task The_first_start_keeps_the_shipped_book_and_takes_it_into_force()
     {
@@ -15,7 +19,7 @@ public abstract class AdoptShippedRulebookTests(OfficeFixture fixture)
         var adopted = await office.Must((AdoptShippedRulebook adopt) => adopt.AtStartUp());
 
         Assert.True(adopted.IsNew);
-        var view = await office.Must((RulebookPages pages) => pages.Of(null, office.Owner));
+        var view = await office.Must((RulebookPages pages) => pages.Of(null, Reader));
         Assert.Equal((adopted.Sha256, true, office.Now), (view.Sha256, view.IsInForce, view.AdoptedAt));
         Assert.NotEmpty(view.Book.Patterns);
         var compiled = await office.Services.GetRequiredService<Rulebooks>().InForce();
@@ -58,10 +62,10 @@ public abstract class AdoptShippedRulebookTests(OfficeFixture fixture)
 
         Assert.True(second.IsNew);
         Assert.NotEqual(first.Sha256, second.Sha256);
-        var old = await office.Must((RulebookPages pages) => pages.Of(first.Sha256, office.Owner));
+        var old = await office.Must((RulebookPages pages) => pages.Of(first.Sha256, Reader));
         Assert.False(old.IsInForce);
         Assert.False(old.IsInForce);
-        Assert.Equal("Another house rulebook", (await office.Must((RulebookPages pages) => pages.Of(null, office.Owner))).Book.Name);
+        Assert.Equal("Another house rulebook", (await office.Must((RulebookPages pages) => pages.Of(null, Reader))).Book.Name);
     }
 
     [Fact]
@@ -76,7 +80,7 @@ public abstract class AdoptShippedRulebookTests(OfficeFixture fixture)
 
         Assert.True(refusals.Count >= 2);
         Assert.All(refusals, r => Assert.StartsWith("broken.yaml:", r.Sentence, StringComparison.Ordinal));
-        Assert.Equal(first.Sha256, (await office.Must((RulebookPages pages) => pages.Of(null, office.Owner))).Sha256);
+        Assert.Equal(first.Sha256, (await office.Must((RulebookPages pages) => pages.Of(null, Reader))).Sha256);
     }
 
     [Fact]
@@ -85,7 +89,7 @@ public abstract class AdoptShippedRulebookTests(OfficeFixture fixture)
         var office = await fixture.Another(opened: false);
         await office.Must((AdoptShippedRulebook adopt) => adopt.AtStartUp());
 
-        var refusals = await office.Refuses((RulebookPages pages) => pages.Of(new string('0', 64), office.Owner));
+        var refusals = await office.Refuses((RulebookPages pages) => pages.Of(new string('0', 64), Reader));
 
         Assert.Equal("rulebook-not-found", refusals.Single().Code);
     }
