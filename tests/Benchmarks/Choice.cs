@@ -1,5 +1,6 @@
 using CoachOffice.Benchmarks.Drafting;
 using CoachOffice.Benchmarks.Pages;
+using CoachOffice.Benchmarks.Replay;
 using CoachOffice.Benchmarks.Search;
 using CoachOffice.Benchmarks.Start;
 
@@ -14,6 +15,7 @@ internal static class Choice
         ("start", StartBenchmark.Run),
         ("pages", PagesBenchmark.Run),
         ("search", SearchBenchmark.Run),
+        ("replay", ReplayBenchmark.Run),
     ];
 
     public static async Task<int> Run(string[] args, TextWriter output)

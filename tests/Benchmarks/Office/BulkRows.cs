@@ -23,15 +23,34 @@ internal sealed class BulkRows : IDisposable
     }
 
     /// <summary>Copies the rows of a table that the condition names, once for each i from 1 to the count.</summary>
-    public void Copy(string table, string where, int count, params (string Column, string Sql)[] anew)
+    public void Copy(string table, string where, int count, params (string Column, string Sql)[] anew) => CopyWith("", table, where, count, anew);
+
+    /// <summary>Likewise, once for each row joined, e.g. <c>JOIN Given g ON g."K" = n.i % 3</c>.</summary>
+    public void CopyWith(string join, string table, string where, int count, params (string Column, string Sql)[] anew)
     {
         var columns = Texts($"SELECT name FROM pragma_table_info('{table}')");
         var values = columns.Select(c => anew.FirstOrDefault(a => a.Column == c).Sql ?? $"t.\"{c}\"");
         Run($"""
             WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < {count})
             INSERT INTO "{table}" ({string.Join(", ", columns.Select(c => $"\"{c}\""))})
-            SELECT {string.Join(", ", values)} FROM n CROSS JOIN (SELECT * FROM "{table}" WHERE {where}) t
+            SELECT {string.Join(", ", values)} FROM n CROSS JOIN (SELECT * FROM "{table}" WHERE {where} LIMIT {(join.Length == 0 ? -1 : 1)}) t {join}
             """);
+    }
+
+    /// <summary>Makes a table of these rows for <see cref="CopyWith"/>, which ends with the connection; its first column is the key.</summary>
+    public void Give(string table, string[] columns, IEnumerable<object[]> rows)
+    {
+        Run($"CREATE TEMP TABLE \"{table}\" ({string.Join(", ", columns.Select(c => $"\"{c}\""))})");
+        using var command = _connection.CreateCommand();
+        command.CommandText = $"INSERT INTO \"{table}\" VALUES ({string.Join(", ", columns.Select(c => $"${c}"))})";
+        foreach (var column in columns) command.Parameters.Add(new SqliteParameter { ParameterName = $"${column}" });
+        foreach (var row in rows)
+        {
+            for (var at = 0; at < row.Length; at++) command.Parameters[at].Value = row[at];
+            command.ExecuteNonQuery();
+        }
+
+        Run($"CREATE INDEX temp.\"By{table}\" ON \"{table}\" (\"{columns[0]}\")");
     }
 
     public IReadOnlyList<string> Texts(string sql)

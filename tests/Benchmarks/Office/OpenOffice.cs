@@ -17,6 +17,9 @@ internal sealed class OpenOffice : IAsyncDisposable
         _services = new ServiceCollection().AddSingleton<IConfiguration>(configuration).AddSingleton(DataFolder.At(folder)).AddCoachOffice(configuration).BuildServiceProvider();
     }
 
+    /// <summary>For what opens a scope of its own.</summary>
+    public IServiceScopeFactory Scopes => _services.GetRequiredService<IServiceScopeFactory>();
+
     /// <summary>Runs one operation as one request would.</summary>
     public async Task<T> Do<TOperation, T>(Func<TOperation, Task<T>> act)
         where TOperation : notnull
