@@ -14,7 +14,7 @@ internal static class PlainLesson
     private const int Year = 2000;
 
     /// <summary>A lesson with these readings.</summary>
-    public static LessonFacts Of(Rulebook book, Club club, int age, IReadOnlyList<MeasuredValue> readings) => new()
+    public static LessonFacts Of(Rulebook book, Club club, int age, IReadOnlyList<MeasuredValue> readings, Level level = Level.Improver) => new()
     {
         AsOf = new LocalDate(Year, 1, 1),
         Club = club,
@@ -22,7 +22,7 @@ internal static class PlainLesson
         Student = new StudentFacts
         {
             Hand = Hand.Right,
-            Level = Level.Improver,
+            Level = level,
             BirthYear = Year - age - 1,
             MinutesPerWeek = 180,
             DaysPerWeek = 3,

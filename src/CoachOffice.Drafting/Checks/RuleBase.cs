@@ -1,6 +1,7 @@
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Plans.Drafts;
+using CoachOffice.Domain.Students;
 using CoachOffice.Drafting.Checks.Algebra;
 using CoachOffice.Drafting.Reading;
 
@@ -10,7 +11,7 @@ namespace CoachOffice.Drafting.Checks;
 internal sealed class RuleBase(LoadedRulebook loaded)
 {
     private readonly Lazy<CompiledRulebook> _compiled = new(() => CompiledRulebook.Compile(loaded));
-    private readonly Dictionary<(Club, int), Space> _spaces = [];
+    private readonly Dictionary<(Club, int, Level), Space> _spaces = [];
     private readonly EntryPlaces _places = new(loaded.Text);
 
     public LoadedRulebook Loaded => loaded;
@@ -23,9 +24,9 @@ internal sealed class RuleBase(LoadedRulebook loaded)
     public IReadOnlyList<int> Ages => [PlainLesson.GrownUp, .. Book.Adjustments.Select(a => a.FromAge).Where(a => a > PlainLesson.GrownUp).Distinct().Order()];
 
     /// <summary>The space of all readings with a club.</summary>
-    public Space Of(Club club, int age = PlainLesson.GrownUp)
+    public Space Of(Club club, int age = PlainLesson.GrownUp, Level level = Level.Improver)
     {
-        if (!_spaces.TryGetValue((club, age), out var space)) _spaces.Add((club, age), space = new Space(Book, club, age));
+        if (!_spaces.TryGetValue((club, age, level), out var space)) _spaces.Add((club, age, level), space = new Space(Book, club, age, level));
         return space;
     }
 

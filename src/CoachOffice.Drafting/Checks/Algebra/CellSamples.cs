@@ -1,10 +1,11 @@
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Students;
 
 namespace CoachOffice.Drafting.Checks.Algebra;
 
 /// <summary>Readings at and between all values where something may change for a measure: plausible limits, the range's edges, the steps beyond them, and the bounds the patterns name.</summary>
-internal sealed class CellSamples(Rulebook book, Club club, int age)
+internal sealed class CellSamples(Rulebook book, Club club, int age, Level level)
 {
     /// <summary>So many swings that only the setup's own error is left.</summary>
     private const int ManySwings = 1000;
@@ -15,7 +16,7 @@ internal sealed class CellSamples(Rulebook book, Club club, int age)
     public IReadOnlyList<Cell> Of(Measure measure, IReadOnlyList<Condition> conditions)
     {
         var taken = new MeasuredValue { Measure = measure.Id, Value = new Quantity(0, measure.Unit), Instrument = measure.Instruments[0] };
-        var context = new GradingContext(book, PlainLesson.Of(book, club, age, [taken]));
+        var context = new GradingContext(book, PlainLesson.Of(book, club, age, [taken], level));
         var counts = Counts(conditions);
         return
         [

@@ -1,35 +1,19 @@
-using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
-using CoachOffice.Drafting.Causes;
 using CoachOffice.Drafting.Checks.Algebra;
 using CoachOffice.Drafting.Checks.Examples;
 
 namespace CoachOffice.Drafting.Checks.Conditions;
 
-/// <summary>Entries that lead back to themselves: causes, the order of work (`before` together with train-after), and patterns that stand over each other.</summary>
+/// <summary>Entries that lead back to themselves: the order of work, where `before` and train-after close a circle only together, and patterns that stand over each other. Circles of one kind alone, and of causes, the reader refuses.</summary>
 internal sealed class CircleCheck(PatternsAtWork work) : ICheck
 {
-    public IEnumerable<Anomaly> Of(RuleBase rules) => Causes(rules.Book).Concat(Order(rules)).Concat(Over(rules.Book));
+    public IEnumerable<Anomaly> Of(RuleBase rules) => Order(rules).Concat(Over(rules.Book));
 
-    /// <summary>The drafter cuts a circle of causes open at its weakest edge, which the author should not leave to it.</summary>
-    private IEnumerable<Anomaly> Causes(Rulebook book)
+    private IEnumerable<Region> AllFire(List<Pattern> patterns)
     {
-        var edges = book.Patterns.Where(work.CanFire).SelectMany(p => p.Root.SelectMany(_ => PatternsAtWork.Explained(p), (root, fault) => (Root: root, Fault: fault, Pattern: p)))
-            .Where(e => book.Find(e.Fault.Measure)!.Moment >= CauseGraph.RootMoment(book.Find(e.Root.Measure)!)).ToList();
-        foreach (var circle in Circles.In(edges.Select(e => (e.Root.ToString(), e.Fault.ToString()))))
-        {
-            var links = circle.Select((from, i) => edges.Where(e => e.Root.ToString() == from && e.Fault.ToString() == circle[(i + 1) % circle.Count]).Select(e => e.Pattern).MinBy(p => p.Precedence)!).Distinct().ToList();
-            var example = work.Examples.In(AllOut(links, circle), draft => ExampleOf.Fires(links)(draft) && draft.Trace.Any(t => t.Rule == "causes:circle"));
-            if (example is not null)
-                yield return work.Found(AnomalyKind.Circle, AnomalySeverity.Warn, $"the causes go round: {Printed(circle)}; the weakest of them is dropped, so take the wrong one out", example, links);
-        }
-    }
-
-    private IEnumerable<Region> AllOut(List<Pattern> links, IReadOnlyList<string> circle)
-    {
-        var together = work.Of(links[0]);
-        foreach (var link in links.Skip(1)) together = [.. together.Zip(work.Of(link), (a, b) => a.And(b))];
-        return together.Select(r => circle.Select(FaultId.Parse).Aggregate(r, (region, fault) => region.Out(fault)));
+        var together = work.Of(patterns[0]);
+        foreach (var pattern in patterns.Skip(1)) together = [.. together.Zip(work.Of(pattern), (a, b) => a.And(b))];
+        return together;
     }
 
     private IEnumerable<Anomaly> Order(RuleBase rules)
@@ -48,7 +32,7 @@ internal sealed class CircleCheck(PatternsAtWork work) : ICheck
                 Severity = AnomalySeverity.Refuse,
                 Entries = [.. patterns.Select(rules.Place), .. works],
                 Sentence = $"the order of work goes round, each to be trained before the next: {Printed(circle)}; take one link out",
-                Example = patterns.Count == 0 ? null : work.Examples.In(AllOut(patterns, []), ExampleOf.Fires(patterns)),
+                Example = patterns.Count == 0 ? null : work.Examples.In(AllFire(patterns), ExampleOf.Fires(patterns)),
             };
         }
     }
@@ -61,7 +45,7 @@ internal sealed class CircleCheck(PatternsAtWork work) : ICheck
         foreach (var circle in Circles.In(book.Patterns.SelectMany(p => p.Over, (p, other) => (p.Id.Value, other.Value))))
         {
             var patterns = circle.Select(id => book.Find(PatternId.From(id))!).ToList();
-            yield return work.Found(AnomalyKind.Circle, AnomalySeverity.Refuse, $"they stand over each other: {Printed(circle)}; take one 'over' out", work.Examples.In(AllOut(patterns, []), ExampleOf.Fires(patterns)), patterns);
+            yield return work.Found(AnomalyKind.Circle, AnomalySeverity.Refuse, $"they stand over each other: {Printed(circle)}; take one 'over' out", work.Examples.In(AllFire(patterns), ExampleOf.Fires(patterns)), patterns);
         }
     }
 

@@ -10,7 +10,7 @@ namespace CoachOffice.Drafting.Checks.Conditions;
 internal sealed class PatternsAtWork
 {
     private readonly List<FiringRegion> _firing;
-    private readonly Lazy<List<FiringRegion>> _older;
+    private readonly Lazy<List<FiringRegion>> _moved;
     private readonly Dictionary<PatternId, IReadOnlyList<Region>> _known = [];
 
     public PatternsAtWork(RuleBase rules)
@@ -18,7 +18,7 @@ internal sealed class PatternsAtWork
         Rules = rules;
         Examples = new ExampleOf(rules);
         _firing = [.. Enum.GetValues<Club>().Select(club => new FiringRegion(rules.Of(club)))];
-        _older = new(() => [.. from age in rules.Ages.Skip(1) from club in Enum.GetValues<Club>() select new FiringRegion(rules.Of(club, age))]);
+        _moved = new(() => [.. from age in rules.Ages from level in Enum.GetValues<Domain.Students.Level>() from club in Enum.GetValues<Club>() select new FiringRegion(rules.Of(club, age, level))]);
     }
 
     public RuleBase Rules { get; }
@@ -38,8 +38,8 @@ internal sealed class PatternsAtWork
     /// <summary>The same for a pattern that is not quite the book's, on the clubs it speaks of.</summary>
     public IReadOnlyList<Region> Varied(Pattern pattern) => [.. Firing(pattern).Select(f => f.Build(pattern))];
 
-    /// <summary>A pattern, also one that is not quite the book's, fires with some club; if for no grown-up, then for an older student whose ranges have moved.</summary>
-    public bool CanFire(Pattern pattern) => Firing(pattern).Any(f => !f.Build(pattern).IsEmpty) || _older.Value.Any(f => PatternEvaluator.SpeaksOf(pattern, f.Space.Club) && !f.Build(pattern).IsEmpty);
+    /// <summary>A pattern, also one that is not quite the book's, fires with some club; if for no grown-up improver, then for a student whose ranges have moved with age or level.</summary>
+    public bool CanFire(Pattern pattern) => Firing(pattern).Any(f => !f.Build(pattern).IsEmpty) || _moved.Value.Any(f => PatternEvaluator.SpeaksOf(pattern, f.Space.Club) && !f.Build(pattern).IsEmpty);
 
     /// <summary>Where both fire, a region for each club.</summary>
     public IReadOnlyList<Region> Together(Pattern one, Pattern other) => [.. Of(one).Zip(Of(other), (a, b) => a.And(b))];

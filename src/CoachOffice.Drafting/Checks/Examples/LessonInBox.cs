@@ -14,7 +14,7 @@ internal static class LessonInBox
     public static LessonFacts Plainest(Box box)
     {
         var chosen = box.Named.Select(place => Plainest(box.Space.At(place), box.Side(place))).OfType<MeasuredValue>().ToList();
-        return PlainLesson.Of(box.Space.Book, box.Space.Club, box.Space.Age, [.. chosen, .. InRange(box, chosen)]);
+        return PlainLesson.Of(box.Space.Book, box.Space.Club, box.Space.Age, [.. chosen, .. InRange(box, chosen)], box.Space.Level);
     }
 
     private static MeasuredValue? Plainest(MeasureCells cells, System.Numerics.BigInteger set)
