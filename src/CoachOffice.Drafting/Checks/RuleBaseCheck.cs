@@ -23,6 +23,13 @@ public static class RuleBaseCheck
         return Run(work, Reasoned(work));
     }
 
+    /// <summary>Only what many generated students show, to be told beside <see cref="AtOnce"/>.</summary>
+    public static IReadOnlyList<Anomaly> Unheard(LoadedRulebook loaded)
+    {
+        var work = Start(loaded);
+        return Run(work, [new MaskedCheck(work)]);
+    }
+
     private static PatternsAtWork Start(LoadedRulebook loaded)
     {
         ArgumentNullException.ThrowIfNull(loaded);

@@ -2,6 +2,7 @@ using CoachOffice.Data;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Plans;
+using CoachOffice.Drafting.Checks;
 using CoachOffice.Drafting.Reading;
 using CoachOffice.Drafting.Writing;
 
@@ -27,8 +28,15 @@ public sealed class ReadWork(OfficeDb db, StandingBooks books)
             Later = later,
             Book = standing.Loaded.Book,
             CanTakeBack = work.Dropped.Count > 0,
-            Check = work.Edits.Count == 0 ? new WorkCheck { Faults = [], Warnings = [], Anomalies = [], Changes = [] } : WorkTrial.Check(standing, work.Edits),
+            Check = work.Edits.Count == 0 ? new WorkCheck { Faults = [], Warnings = [], Anomalies = [], Changes = [] } : Whole(standing, work.Edits),
         };
+    }
+
+    // Here nobody waits for each key, so the many generated students are asked as well.
+    private static WorkCheck Whole(StandingBook standing, IReadOnlyList<EntryEdit> edits)
+    {
+        var tried = EditProposal.Of(standing, edits);
+        return WorkTrial.Check(standing, edits, tried.Loaded is { } book ? tried with { Anomalies = [.. tried.Anomalies, .. RuleBaseCheck.Unheard(book)] } : tried);
     }
 
     private static string? New(EntryEdit edit, IReadOnlyDictionary<EntryId, string> shipped) =>

@@ -12,7 +12,7 @@ public sealed record WorkCheck
     /// <summary>What to look at although it serves.</summary>
     public required IReadOnlyList<EntryFault> Warnings { get; init; }
 
-    /// <summary>What the entries make of each other, found by reasoning alone; empty while there are faults.</summary>
+    /// <summary>What the entries make of each other: while an entry is typed only what reasoning finds, on the page of all changes also what generated students never hear; empty while there are faults.</summary>
     public required IReadOnlyList<Anomaly> Anomalies { get; init; }
 
     /// <summary>What would differ from the edition in force; empty while there are faults.</summary>

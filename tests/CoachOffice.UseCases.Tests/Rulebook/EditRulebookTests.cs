@@ -56,7 +56,7 @@ public abstract class EditRulebookTests(OfficeFixture fixture)
     public async Task A_change_that_breaks_a_worked_case_is_refused_with_the_case_named()
     {
         var office = await fixture.Another(opened: true);
-        var text = (await office.Must((ReadEntry read) => read.Of(new EntryId(EntryKind.Pattern, "quick-back"), null))).Text!;
+        var text = (await office.Must((OpenEntry open) => open.Of(new EntryId(EntryKind.Pattern, "quick-back"), office.Owner))).InForce!;
         var deaf = text.Replace("tempo-ratio.low at least moderate", "tempo-ratio.low at least marked", StringComparison.Ordinal);
         Assert.NotEqual(text, deaf);
 
@@ -115,7 +115,7 @@ public abstract class EditRulebookTests(OfficeFixture fixture)
     public async Task Nothing_and_no_reason_are_no_edition()
     {
         var office = await fixture.Another(opened: true);
-        var shipped = (await office.Must((ReadEntry read) => read.Of(Ranges, null))).Text!;
+        var shipped = (await office.Must((OpenEntry open) => open.Of(Ranges, office.Owner))).InForce!;
 
         var refusals = await office.Refuses((EditRulebook edit) => edit.By(new RulebookForm(1, [], " "), office.Owner));
         var renamed = await office.Refuses((EditRulebook edit) => edit.By(new RulebookForm(1, [new(Ranges, EntryDeed.Write, "measure: lag-angle\ndriver: [null, 102]\n")], "why"), office.Owner));
@@ -130,7 +130,7 @@ public abstract class EditRulebookTests(OfficeFixture fixture)
     /// <summary>The driver's tempo with an aim inside its range, which no worked case looks at.</summary>
     private static async Task<string> Aiming(TestOffice office, string high)
     {
-        var text = (await office.Must((ReadEntry read) => read.Of(Ranges, null))).Text!;
+        var text = (await office.Must((OpenEntry open) => open.Of(Ranges, office.Owner))).InForce!;
         var aiming = text.Replace("driver: [2.4, 3.6]", $"driver: {{ range: [2.4, 3.6], aim: [2.8, {high}] }}", StringComparison.Ordinal);
         Assert.NotEqual(text, aiming);
         return aiming;

@@ -111,7 +111,7 @@ public abstract class PutInForceTests(OfficeFixture fixture)
         Assert.Equal(1, await office.Read(db => db.RulebookWorks.CountAsync()));
     }
 
-    private static async Task<string> Text(TestOffice office, EntryId id) => (await office.Must((ReadEntry read) => read.Of(id, null))).Text!;
+    private static async Task<string> Text(TestOffice office, EntryId id) => (await office.Must((OpenEntry open) => open.Of(id, office.Coach))).InForce!;
 
     private static async Task<KeptChange> Keeps(TestOffice office, EntryId id, string old, string now, bool alsoCue = false, bool unfinished = false)
     {
