@@ -5,9 +5,13 @@ namespace CoachOffice.Drafting.Tests.Checks;
 
 public sealed class ShippedBookTests
 {
+    /// <summary>Two are meant. Hips and head that each go their way going back weigh the same, and either may be named the cause of the steep blow.
+    /// A student who leans away too much and yet lunges is to find out which comes first before drilling either, so a draft withholds both sets.</summary>
     [Fact]
-    public void The_shipped_rules_as_a_whole_have_no_anomaly() =>
-        Assert.Equal([], RuleBaseCheck.Of(HouseBook.Compiled.Loaded).Select(a => a.ToString()));
+    public void The_shipped_rules_as_a_whole_have_no_anomaly_but_two_that_are_meant() =>
+        Assert.Equal(
+            [(AnomalySeverity.Warn, "body-outruns, setup-tilt-too-much"), (AnomalySeverity.Warn, "early-lead-lean, sway")],
+            RuleBaseCheck.Of(HouseBook.Compiled.Loaded).Select(a => (a.Severity, string.Join(", ", a.Entries.Select(e => e.Id)))).OrderBy(a => a.Item2, StringComparer.Ordinal));
 
     [Fact]
     public void The_same_book_is_told_the_same_twice()

@@ -6,7 +6,7 @@ using CoachOffice.Drafting.Checks.Examples;
 
 namespace CoachOffice.Drafting.Checks.Conditions;
 
-/// <summary>Patterns that leave no drill for what they find: one that withholds its own root's drills whenever it fires, or two that withhold each other's.</summary>
+/// <summary>Patterns that leave no drill for what they find: one that withholds its own root's drills whenever it fires, or two that withhold each other's. The second is only told: a draft settles it by withholding, and says so.</summary>
 internal sealed class OppositeDrillsCheck(PatternsAtWork work) : ICheck
 {
     private static readonly Stage[] TaughtStages = [Stage.Rehearse, Stage.Half, Stage.Full];
@@ -18,11 +18,11 @@ internal sealed class OppositeDrillsCheck(PatternsAtWork work) : ICheck
         var able = rules.Book.Patterns.Where(work.CanFire).Select(p => new Demand(p, work)).ToList();
         var sound = able.Where(d => !IsStuck(d, d)).ToList();
         foreach (var demand in able.Except(sound))
-            yield return Found("whenever it fires, every drill for its root is withheld, as it pushes a fault that is out or is forbidden by the pattern; take a forbids, an opposite or a drill out", work.Of(demand.Pattern), demand.Pattern);
+            yield return Found(AnomalySeverity.Refuse, "whenever it fires, every drill for its root is withheld, as it pushes a fault that is out or is forbidden by the pattern; take a forbids, an opposite or a drill out", work.Of(demand.Pattern), demand.Pattern);
         foreach (var (one, other) in sound.SelectMany((one, i) => sound.Skip(i + 1).Select(other => (one, other))))
         {
             if (!IsStuck(one, other) || !IsStuck(other, one) || Explain(one.Pattern, other.Pattern) || !work.Meet(one.Pattern, other.Pattern)) continue;
-            yield return Found("when both fire, the drills for each root are withheld because of the other, and nothing is left to work on; let one explain, stand over or come before the other, or change a drill", work.Together(one.Pattern, other.Pattern), one.Pattern, other.Pattern);
+            yield return Found(AnomalySeverity.Warn, "when both fire, the drills for each root are withheld because of the other, and nothing is left to work on; let one explain, stand over or come before the other, or change a drill", work.Together(one.Pattern, other.Pattern), one.Pattern, other.Pattern);
         }
     }
 
@@ -46,9 +46,9 @@ internal sealed class OppositeDrillsCheck(PatternsAtWork work) : ICheck
         PatternsAtWork.Explained(one).Intersect(other.Root).Any() || PatternsAtWork.Explained(other).Intersect(one.Root).Any()
         || one.Over.Contains(other.Id) || other.Over.Contains(one.Id);
 
-    private Anomaly Found(string sentence, IReadOnlyList<Region> regions, params IReadOnlyList<Pattern> patterns)
+    private Anomaly Found(AnomalySeverity severity, string sentence, IReadOnlyList<Region> regions, params IReadOnlyList<Pattern> patterns)
     {
         bool Shows(Draft draft) => ExampleOf.Fires(patterns)(draft) && !draft.Stages.Any(s => TaughtStages.Contains(s.Stage) && patterns.Any(p => p.Root.Contains(s.Fault)));
-        return work.Found(AnomalyKind.Conflict, AnomalySeverity.Refuse, sentence, work.Examples.In(regions, Shows), patterns);
+        return work.Found(AnomalyKind.Conflict, severity, sentence, work.Examples.In(regions, Shows), patterns);
     }
 }

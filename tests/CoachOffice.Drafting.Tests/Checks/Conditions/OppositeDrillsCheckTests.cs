@@ -5,11 +5,11 @@ namespace CoachOffice.Drafting.Tests.Checks.Conditions;
 public sealed class OppositeDrillsCheckTests
 {
     [Fact]
-    public void Two_roots_whose_drills_push_each_other_out_are_refused()
+    public void Two_roots_whose_drills_push_each_other_out_are_told()
     {
         var anomaly = Assert.Single(Two.Opposite("early.low", "middle.low").Opposite("middle.low", "early.low").Find(AnomalyKind.Conflict));
 
-        Assert.Equal(AnomalySeverity.Refuse, anomaly.Severity);
+        Assert.Equal(AnomalySeverity.Warn, anomaly.Severity);
         Assert.Equal(["early", "middle"], anomaly.Example!.Readings.Select(r => r.Measure.Value).Order(StringComparer.Ordinal));
     }
 
