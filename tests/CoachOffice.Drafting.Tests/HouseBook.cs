@@ -46,6 +46,22 @@ internal static class HouseBook
         return new MeasuredValue { Measure = found.Id, Value = new Quantity(value, found.Unit), Readings = readings, Instrument = found.Instruments[0] };
     }
 
+    /// <summary>The shipped book with other patterns.</summary>
+    public static Rulebook With(IReadOnlyList<Pattern> patterns) => new()
+    {
+        Name = Book.Name,
+        Measures = Book.Measures,
+        Ranges = Book.Ranges,
+        Adjustments = Book.Adjustments,
+        Patterns = patterns,
+        TrainAfter = Book.TrainAfter,
+        Goals = Book.Goals,
+        Drills = Book.Drills,
+        Progressions = Book.Progressions,
+        Cautions = Book.Cautions,
+        Dosage = Book.Dosage,
+    };
+
     private static string FindRoot()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);

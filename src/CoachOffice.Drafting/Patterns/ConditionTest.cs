@@ -14,9 +14,17 @@ internal sealed class ConditionTest(LessonContext lesson, Pattern pattern, Func<
         ReadingsCondition c => Reading(c, c.Measure, f => f.Readings >= c.AtLeast, matches: false),
         OthersInRangeCondition c => Plain(c, CountOthersInRange(lesson, pattern) >= c.AtLeast),
         SameSideCondition c => SameSide(c),
-        AnyOfCondition c => Any(c),
+        AnyOfCondition c => Any(c, Of),
         FiredCondition c => Plain(c, fires(c.Pattern)),
         _ => throw new InvalidOperationException($"No test for {condition.GetType().Name}."),
+    };
+
+    /// <summary>A condition under `unless`: "not in range" is also true of what nobody read, and that may not rule a pattern out.</summary>
+    public Tested OfExclusion(Condition condition) => condition switch
+    {
+        StateCondition { State: MeasureState.NotInRange } c => Reading(c, c.Measure, f => f.Grade != Grade.InRange, matches: false),
+        AnyOfCondition c => Any(c, OfExclusion),
+        _ => Of(condition),
     };
 
     /// <summary>Measures the pattern's `when` does not name, read and in range. Derived ones would count the same reading twice.</summary>
@@ -67,9 +75,9 @@ internal sealed class ConditionTest(LessonContext lesson, Pattern pattern, Func<
         return missing.Count > 0 ? new Tested(condition, Truth.Unmeasured, read, missing) : new Tested(condition, Truth.Yes, read, []);
     }
 
-    private Tested Any(AnyOfCondition condition)
+    private static Tested Any(AnyOfCondition condition, Func<Condition, Tested> test)
     {
-        var branches = condition.Any.Select(Of).ToList();
+        var branches = condition.Any.Select(test).ToList();
         var holding = branches.Where(b => b.Truth == Truth.Yes).ToList();
         if (holding.Count > 0) return new Tested(condition, Truth.Yes, [.. holding.SelectMany(b => b.Matched).Distinct()], []);
         var open = branches.Where(b => b.Truth == Truth.Unmeasured).SelectMany(b => b.Missing).Distinct().ToList();

@@ -42,7 +42,7 @@ public static class PatternEvaluator
     {
         var when = pattern.When.Select(test.Of).ToList();
         var needs = pattern.Needs.Select(m => test.Of(new StateCondition(m, MeasureState.InRange))).ToList();
-        var unless = pattern.Unless.Select(c => PassUnread(test.Of(c), lesson)).ToList();
+        var unless = pattern.Unless.Select(test.OfExclusion).ToList();
         var matched = when.SelectMany(t => t.Matched).Distinct().OrderBy(f => f.Measure.Row).ToList();
         var missing = when.Concat(needs).Where(t => t.Truth == Truth.Unmeasured).SelectMany(t => t.Missing).Distinct().ToList();
         var against = Against(when.Concat(needs), unless).ToList();
@@ -61,10 +61,4 @@ public static class PatternEvaluator
     private static IEnumerable<Objection> Against(IEnumerable<Tested> wanted, IEnumerable<Tested> unless) =>
         wanted.Where(t => t.Truth == Truth.No).Select(t => new Objection(t.Condition, IsExclusion: false))
             .Concat(unless.Where(t => t.Truth == Truth.Yes).Select(t => new Objection(t.Condition, IsExclusion: true)));
-
-    /// <summary>"Not in range" is also true of what nobody read; under `unless` that may not rule a pattern out.</summary>
-    private static Tested PassUnread(Tested tested, LessonContext lesson) =>
-        tested is { Truth: Truth.Yes, Condition: StateCondition { State: MeasureState.NotInRange } state } && lesson.Find(state.Measure) is null
-            ? tested with { Truth = Truth.Unmeasured, Missing = [state.Measure] }
-            : tested;
 }

@@ -81,7 +81,13 @@ internal sealed class PatternRule
     {
         var name = NewParameter();
         var leaves = _pattern.When.SelectMany(c => LessonExpressions.Leaves(_lesson, _pattern, c, name)).ToList();
-        if (leaves.Count == 0) return;
+        if (leaves.Count == 0)
+        {
+            // Nothing it asks for is out of range, so nothing is at least moderate.
+            OfLesson(Expression.Constant(false));
+            return;
+        }
+
         var pattern = _rule.LeftHandSide().Exists().Pattern(typeof(Finding), name.Name!);
         pattern.Condition(Expression.Lambda(FindingExpressions.WeightAtLeast(name, 2), name));
         var any = leaves.Aggregate(Expression.OrElse);
