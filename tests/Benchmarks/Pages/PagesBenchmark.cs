@@ -16,6 +16,9 @@ internal static class PagesBenchmark
 
     private const string Health = "/health";
 
+    /// <summary>Name of one page, to look into it alone.</summary>
+    private const string OnlySwitch = "COACHOFFICE_ONLY_PAGE";
+
     public static async Task Run(TextWriter output)
     {
         using var big = await BigOffice.Make();
@@ -36,6 +39,7 @@ internal static class PagesBenchmark
             new("Draft", () => person.Get($"/plans/{big.Drafted.Plan.Value}")),
             new("Plan", () => person.Get($"/plans/{big.Student.Plan.Value}")),
         ];
+        if (Environment.GetEnvironmentVariable(OnlySwitch) is { Length: > 0 } only) pages.RemoveAll(p => p != pages[0] && p.Name != only);
         await Measure(pages);
         await Print(output, pages);
     }

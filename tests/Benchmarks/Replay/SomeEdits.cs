@@ -19,8 +19,8 @@ internal sealed class SomeEdits(CompiledRulebook inForce)
         return (range, With(ranges: [.. _book.Ranges.Select(r => ReferenceEquals(r, range) ? moved : r)]));
     }
 
-    /// <summary>Another day to look again: every draft with a focus differs, so every lesson is drafted by both books.</summary>
-    public CompiledRulebook Amounts() => With(dosage: _book.Dosage with { LookAgainAfterDays = _book.Dosage.LookAgainAfterDays + 1 });
+    /// <summary>Another shortest session: any plan may get other amounts, so every lesson is drafted by both books.</summary>
+    public CompiledRulebook Amounts() => With(dosage: _book.Dosage with { ShortestSessionMinutes = _book.Dosage.ShortestSessionMinutes + 1 });
 
     /// <summary>The caution for children reworded: every lesson is looked at, and few are drafted.</summary>
     public CompiledRulebook ChildrensCaution() =>
