@@ -33,4 +33,7 @@ public sealed class CompiledRulebook
 
     /// <summary>The patterns that fire in a lesson by the rule engine, by precedence, then id.</summary>
     public IReadOnlyList<Pattern> Fire(LessonContext lesson) => Network.Fire(lesson);
+
+    /// <summary>What the patterns have to say of a lesson: which fire by the rule engine, and which nearly do.</summary>
+    internal Judged Judge(LessonContext lesson) => new(Network.Fire(lesson), PatternEvaluator.Evaluate(Book, lesson));
 }

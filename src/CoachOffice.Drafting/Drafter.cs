@@ -18,17 +18,16 @@ public static class Drafter
     {
         ArgumentNullException.ThrowIfNull(rulebook);
         ArgumentNullException.ThrowIfNull(facts);
-        return Draft(rulebook, facts, (lesson, _) => rulebook.Fire(lesson));
+        return Draft(rulebook, facts, rulebook.Judge);
     }
 
-    /// <summary>The draft with another judge of which patterns fire; benchmarks hold the rule engine against the plain evaluator here.</summary>
-    internal static Draft Draft(CompiledRulebook rulebook, LessonFacts facts, Func<LessonContext, IReadOnlyList<PatternMatch>, IReadOnlyList<Pattern>> fire)
+    /// <summary>The draft with another judge of the patterns; benchmarks hold other programs against the rule engine here.</summary>
+    internal static Draft Draft(CompiledRulebook rulebook, LessonFacts facts, Func<LessonContext, Judged> judge)
     {
         var book = rulebook.Book;
         var at = LessonAtHand.Of(book, facts);
 
-        var matches = PatternEvaluator.Evaluate(book, at.Lesson);
-        var fired = fire(at.Lesson, matches);
+        var (fired, matches) = judge(at.Lesson);
         PatternTrace.Write(at.Trace, fired, matches);
 
         var graph = CauseGraph.Of(StandingPatterns.Of(fired, at), at);

@@ -1,4 +1,5 @@
 using CoachOffice.Benchmarks.Drafting;
+using CoachOffice.Benchmarks.Engine;
 using CoachOffice.Benchmarks.Pages;
 using CoachOffice.Benchmarks.Replay;
 using CoachOffice.Benchmarks.Search;
@@ -12,6 +13,7 @@ internal static class Choice
     private static readonly IReadOnlyList<(string Name, Func<TextWriter, Task> Run)> All =
     [
         ("drafter", DrafterBenchmark.Run),
+        ("engine", EngineBenchmark.Run),
         ("start", StartBenchmark.Run),
         ("pages", PagesBenchmark.Run),
         ("search", SearchBenchmark.Run),

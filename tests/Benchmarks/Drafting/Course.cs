@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using CoachOffice.Benchmarks.Measuring;
 using CoachOffice.Domain.Plans;
 
 namespace CoachOffice.Benchmarks.Drafting;
@@ -28,5 +29,20 @@ internal sealed class Course(string name, Action<LessonFacts> work)
         foreach (var lesson in lessons) work(lesson);
         Micros.Add(Stopwatch.GetElapsedTime(from).TotalMicroseconds / lessons.Count);
         Kilobytes.Add((GC.GetAllocatedBytesForCurrentThread() - bytes) / 1024.0 / lessons.Count);
+    }
+
+    /// <summary>Runs them in turn, once to warm up and then so many rounds.</summary>
+    public static void ByTurns(IReadOnlyList<LessonFacts> lessons, int rounds, params Course[] courses)
+    {
+        foreach (var course in courses) course.Round(lessons);
+        foreach (var course in courses) course.Clear();
+        for (var round = 0; round < rounds; round++) foreach (var course in courses) course.Round(lessons);
+    }
+
+    public static Task Print(TextWriter output, params Course[] courses)
+    {
+        var table = new Table("a lesson", "microseconds", "KB allocated");
+        foreach (var course in courses) table.Add(course.Name, new Sample(course.Micros).Text("0.0"), new Sample(course.Kilobytes).Text("0.0"));
+        return table.Print(output);
     }
 }

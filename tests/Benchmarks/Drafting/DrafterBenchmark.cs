@@ -38,7 +38,9 @@ internal sealed class DrafterBenchmark
 
     private Draft ByEngine(LessonFacts facts) => Drafter.Draft(_book, facts);
 
-    private Draft ByHand(LessonFacts facts) => Drafter.Draft(_book, facts, (_, matches) => [.. matches.Where(m => m.Holds).Select(m => m.Pattern)]);
+    private Draft ByHand(LessonFacts facts) => Drafter.Draft(_book, facts, lesson => Judged(PatternEvaluator.Evaluate(_book.Book, lesson)));
+
+    private static Judged Judged(IReadOnlyList<PatternMatch> matches) => new([.. matches.Where(m => m.Holds).Select(m => m.Pattern)], matches);
 
     private void Compare()
     {
@@ -51,9 +53,9 @@ internal sealed class DrafterBenchmark
     private async Task Whole(TextWriter output)
     {
         var (engine, hand) = (new Course("rule engine", f => ByEngine(f)), new Course("by hand", f => ByHand(f)));
-        ByTurns(engine, hand);
+        Course.ByTurns(_lessons, Rounds, engine, hand);
         await output.WriteLineAsync($"{Lessons} random lessons of 6 to 40 readings, {_book.Book.Patterns.Count} patterns, all {Lessons} drafts byte-identical by both ways; {Rounds} rounds by turns; median (least to most).\n");
-        await Print(output, hand, engine);
+        await Course.Print(output, hand, engine);
         await output.WriteLineAsync($"Ratio of time: **{Sample.Ratio(engine.Micros, hand.Micros).Text("0.00")}**.\n");
     }
 
@@ -65,8 +67,8 @@ internal sealed class DrafterBenchmark
         var session = new Course("engine session alone", f => _book.Fire(contexts[f]));
         var grading = new Course("grading alone", f => LessonGrading.Grade(_book.Book, f));
         var writing = new Course("draft by hand and its JSON", f => DraftJson.Text(ByHand(f)));
-        ByTurns(evaluator, session, grading, writing);
-        await Print(output, evaluator, session, grading, writing);
+        Course.ByTurns(_lessons, Rounds, evaluator, session, grading, writing);
+        await Course.Print(output, evaluator, session, grading, writing);
         await output.WriteLineAsync($"Session against evaluator: {Sample.Ratio(session.Micros, evaluator.Micros).Text("0.00")}.\n");
     }
 
@@ -104,19 +106,5 @@ internal sealed class DrafterBenchmark
         }
 
         return output.WriteLineAsync($"Warm: reading and checking the rulebook {new Sample(reading).Text("0.0")} ms, compiling its patterns {new Sample(compiling).Text("0.0")} ms.");
-    }
-
-    private void ByTurns(params Course[] courses)
-    {
-        foreach (var course in courses) course.Round(_lessons);
-        foreach (var course in courses) course.Clear();
-        for (var round = 0; round < Rounds; round++) foreach (var course in courses) course.Round(_lessons);
-    }
-
-    private static Task Print(TextWriter output, params Course[] courses)
-    {
-        var table = new Table("a lesson", "microseconds", "KB allocated");
-        foreach (var course in courses) table.Add(course.Name, new Sample(course.Micros).Text("0"), new Sample(course.Kilobytes).Text("0"));
-        return table.Print(output);
     }
 }

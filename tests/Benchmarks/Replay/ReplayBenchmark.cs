@@ -22,13 +22,13 @@ internal sealed class ReplayBenchmark(PastOffice big, PastOffice small, TextWrit
         var students = int.TryParse(Environment.GetEnvironmentVariable(SizeSwitch), CultureInfo.InvariantCulture, out var given) ? given : Students;
         await using var big = await PastOffice.Of(students);
         await using var small = await PastOffice.Of(StudentsWhereAllIsDrafted);
-        await output.WriteLineAsync($"{students:N0} students, {big.Lessons:N0} lessons of 6 to 40 readings, all readings kept; {Rounds} rounds by turns after one to warm up, {Threads} threads; median (least to most). Load average before: {Load()}.\n");
+        await output.WriteLineAsync($"{students:N0} students, {big.Lessons:N0} lessons of 6 to 40 readings, all readings kept; {Rounds} rounds by turns after one to warm up, {Threads} threads; median (least to most). Load average before: {LoadAverage.Now}.\n");
         var benchmark = new ReplayBenchmark(big, small, output);
         await benchmark.Early();
         await benchmark.Cost();
         await benchmark.OneThreadAgainstTwo();
         await benchmark.Memory();
-        await output.WriteLineAsync($"Load average after: {Load()}.");
+        await output.WriteLineAsync($"Load average after: {LoadAverage.Now}.");
     }
 
     private async Task Early()
@@ -84,6 +84,4 @@ internal sealed class ReplayBenchmark(PastOffice big, PastOffice small, TextWrit
     }
 
     private static string Text(double number) => number.ToString("0.0", CultureInfo.InvariantCulture);
-
-    private static string Load() => File.Exists("/proc/loadavg") ? string.Join(' ', File.ReadAllText("/proc/loadavg").Split(' ').Take(3)) : "unknown";
 }
