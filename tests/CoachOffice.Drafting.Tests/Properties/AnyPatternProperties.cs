@@ -45,5 +45,5 @@ public sealed class AnyPatternProperties
             var network = PatternNetwork.Compile(patterns);
             foreach (var lesson in lessons.Select(readings => HouseBook.Context(HouseBook.Lesson(Club.Iron, readings))))
                 Assert.Equal(PatternEvaluator.Evaluate(book, lesson).Where(m => m.Holds).Select(m => m.Pattern.Id.Value), network.Fire(lesson).Select(p => p.Id.Value));
-        }, iter: 1000);
+        }, iter: Drafted.Lessons);
 }

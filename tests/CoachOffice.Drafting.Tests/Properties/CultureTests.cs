@@ -23,5 +23,5 @@ public sealed class CultureTests
         {
             Thread.CurrentThread.CurrentCulture = before;
         }
-    }, iter: 200);
+    }, iter: Drafted.Lessons / 5);
 }

@@ -24,7 +24,7 @@ public sealed class RulebookMutationTests
             var result = RulebookReader.Load(SmallBook.WithFile(change.File, change.Content));
             Assert.True(result.Succeeded || result.Faults.All(f => f.Line >= 1 && f.Column >= 1 && f.Message.Length > 0 && SmallBook.Files.ContainsKey(f.File)));
         },
-        iter: 600);
+        iter: FullProof.IsShort ? 60 : 600);
 
     [Fact]
     public void A_file_of_garbage_gives_faults_with_a_place() => Gen.Int[0, Letters.Length - 1].Array[0, 60].Sample(
@@ -33,7 +33,7 @@ public sealed class RulebookMutationTests
             var result = RulebookReader.Load(SmallBook.WithFile("more.yaml", string.Concat(garbage.Select(i => Letters[i]))));
             Assert.True(result.Succeeded || result.Faults.All(f => f.Line >= 1 && f.Column >= 1 && !f.ToString().Contains('\n', StringComparison.Ordinal)));
         },
-        iter: 300);
+        iter: FullProof.IsShort ? 30 : 300);
 
     private static string Change(string text, int index, char letter, int kind) => kind switch
     {

@@ -9,7 +9,7 @@ namespace CoachOffice.Drafting.Tests.Rules;
 /// <summary>No plan ever holds a drill that pushes a measured fault further out: all pairs of faults, and thousands of lessons nobody gave.</summary>
 public sealed class OppositesTests
 {
-    private const int Lessons = 3000;
+    private static int Lessons => 3 * Drafted.Lessons;
 
     public static TheoryData<string> Clubs => [.. Enum.GetValues<Club>().Select(c => Domain.Terms.Of(c))];
 
@@ -27,6 +27,18 @@ public sealed class OppositesTests
 
     [Fact]
     public void Nor_in_lessons_nobody_gave() => RandomLessons.One.Sample(Hold, iter: Lessons);
+
+    /// <summary>What a pattern explains is out whenever it fires, so drills for its root that push just that further out would leave nothing to do.</summary>
+    [Fact]
+    public void No_pattern_shuts_out_the_drills_for_its_own_root() =>
+        Assert.Empty(
+            from pattern in HouseBook.Book.Patterns
+            from root in pattern.Root
+            from rung in HouseBook.Book.For(root)!.Rungs
+            where rung.Stage < Stage.Mix
+            from consequence in pattern.Explains.Concat(pattern.ExplainsIfPresent).Where(f => f.Measure != root.Measure)
+            where rung.Drills.Select(d => HouseBook.Book.Find(d)!).All(d => d.Opposites.Contains(consequence) || d.Trains.Intersect(pattern.Forbids).Any())
+            select $"{pattern.Id.Value}: {rung.Stage} for {root} while {consequence}");
 
     private static void Hold(LessonFacts facts)
     {
