@@ -7,10 +7,13 @@ namespace CoachOffice.Drafting;
 /// <summary>A rulebook ready to draft by: its patterns compiled into rules. Immutable; any number of threads may draft by it at once.</summary>
 public sealed class CompiledRulebook
 {
+    private readonly PatternIndex _index;
+
     private CompiledRulebook(LoadedRulebook loaded, PatternNetwork network)
     {
         Loaded = loaded;
         Network = network;
+        _index = new PatternIndex(loaded.Book);
     }
 
     /// <summary>The book as it was read, with its text and its hash.</summary>
@@ -28,12 +31,16 @@ public sealed class CompiledRulebook
     public static CompiledRulebook Compile(LoadedRulebook loaded)
     {
         ArgumentNullException.ThrowIfNull(loaded);
-        return new CompiledRulebook(loaded, PatternNetwork.Compile(loaded.Book.Patterns));
+        return new CompiledRulebook(loaded, PatternNetwork.Compile(loaded.Book));
     }
 
     /// <summary>The patterns that fire in a lesson by the rule engine, by precedence, then id.</summary>
     public IReadOnlyList<Pattern> Fire(LessonContext lesson) => Network.Fire(lesson);
 
     /// <summary>What the patterns have to say of a lesson: which fire by the rule engine, and which nearly do.</summary>
-    internal Judged Judge(LessonContext lesson) => new(Network.Fire(lesson), PatternEvaluator.Evaluate(Book, lesson));
+    internal Judged Judge(LessonContext lesson)
+    {
+        var fired = Network.Fire(lesson);
+        return new Judged(fired, _index.Near(lesson, fired));
+    }
 }

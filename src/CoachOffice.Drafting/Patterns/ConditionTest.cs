@@ -3,36 +3,39 @@ using CoachOffice.Domain.Plans;
 
 namespace CoachOffice.Drafting.Patterns;
 
-/// <summary>Holds one condition against a lesson in plain C#. The rule engine has its own way; tests hold the two against each other.</summary>
+/// <summary>Holds one condition against a lesson in plain C#, and notes on what that rests. The rule engine has its own way; tests hold the two against each other.</summary>
 internal sealed class ConditionTest(LessonContext lesson, Pattern pattern, Func<PatternId, bool> fires)
 {
-    public Tested Of(Condition condition) => condition switch
+    public Truth Of(Condition condition, MatchNotes? notes = null) => condition switch
     {
-        OutCondition c => Reading(c, c.Measure, f => IsOut(f, c.Side) && f.Grade >= c.AtLeast, matches: true),
-        ValueCondition c => Reading(c, c.Measure, f => IsOut(f, c.Side) && IsBeyond(f, c), matches: true),
-        StateCondition c => State(c),
-        ReadingsCondition c => Reading(c, c.Measure, f => f.Readings >= c.AtLeast, matches: false),
-        OthersInRangeCondition c => Plain(c, CountOthersInRange(lesson, pattern) >= c.AtLeast),
-        SameSideCondition c => SameSide(c),
-        AnyOfCondition c => Any(c, Of),
-        FiredCondition c => Plain(c, fires(c.Pattern)),
+        OutCondition c => lesson.Find(c.Measure) is { } f ? Speaks(IsOut(f, c.Side) && f.Grade >= c.AtLeast, f, notes) : Unread(c.Measure, notes),
+        ValueCondition c => lesson.Find(c.Measure) is { } f ? Speaks(IsOut(f, c.Side) && IsBeyond(f, c), f, notes) : Unread(c.Measure, notes),
+        StateCondition c => State(c, notes),
+        ReadingsCondition c => lesson.Find(c.Measure) is { } f ? Plain(f.Readings >= c.AtLeast) : Unread(c.Measure, notes),
+        OthersInRangeCondition c => Plain(CountOthersInRange(lesson, pattern) >= c.AtLeast),
+        SameSideCondition c => SameSide(c, notes),
+        AnyOfCondition c => Any(c, notes, excludes: false),
+        FiredCondition c => Plain(fires(c.Pattern)),
         _ => throw new InvalidOperationException($"No test for {condition.GetType().Name}."),
     };
 
     /// <summary>A condition under `unless`: "not in range" is also true of what nobody read, and that may not rule a pattern out.</summary>
-    public Tested OfExclusion(Condition condition) => condition switch
+    public Truth OfExclusion(Condition condition, MatchNotes? notes = null) => condition switch
     {
-        StateCondition { State: MeasureState.NotInRange } c => Reading(c, c.Measure, f => f.Grade != Grade.InRange, matches: false),
-        AnyOfCondition c => Any(c, OfExclusion),
-        _ => Of(condition),
+        StateCondition { State: MeasureState.NotInRange } c => lesson.Find(c.Measure) is { } f ? Plain(f.Grade != Grade.InRange) : Unread(c.Measure, notes),
+        AnyOfCondition c => Any(c, notes, excludes: true),
+        _ => Of(condition, notes),
     };
 
     /// <summary>Measures the pattern's `when` does not name, read and in range. Derived ones would count the same reading twice.</summary>
     public static int CountOthersInRange(LessonContext lesson, Pattern pattern)
     {
-        var named = pattern.When.SelectMany(Named).ToHashSet();
+        var named = NamedIn(pattern).ToHashSet();
         return lesson.Findings.Count(f => f.Grade == Grade.InRange && !f.IsDerived && !named.Contains(f.Measure.Id));
     }
+
+    /// <summary>The measures a pattern's `when` names.</summary>
+    public static IEnumerable<MeasureId> NamedIn(Pattern pattern) => pattern.When.SelectMany(Named);
 
     private static IEnumerable<MeasureId> Named(Condition condition) => condition switch
     {
@@ -50,37 +53,81 @@ internal sealed class ConditionTest(LessonContext lesson, Pattern pattern, Func<
     private static bool IsBeyond(Finding finding, ValueCondition bound) =>
         bound.Side == Side.Low ? finding.Value.Value < bound.Bound : finding.Value.Value > bound.Bound;
 
-    private static Tested Plain(Condition condition, bool holds) => new(condition, holds ? Truth.Yes : Truth.No, [], []);
+    private static Truth Plain(bool holds) => holds ? Truth.Yes : Truth.No;
 
-    private Tested Reading(Condition condition, MeasureId measure, Func<Finding, bool> holds, bool matches)
+    private static Truth Speaks(bool holds, Finding finding, MatchNotes? notes)
     {
-        if (lesson.Find(measure) is not { } finding) return new Tested(condition, Truth.Unmeasured, [], [measure]);
-        return holds(finding) ? new Tested(condition, Truth.Yes, matches ? [finding] : [], []) : new Tested(condition, Truth.No, [], []);
+        if (holds) notes?.Saw(finding);
+        return Plain(holds);
     }
 
-    private Tested State(StateCondition condition) => condition.State switch
+    private static Truth Unread(MeasureId measure, MatchNotes? notes)
     {
-        MeasureState.InRange => Reading(condition, condition.Measure, f => f.Grade == Grade.InRange, matches: false),
-        MeasureState.Measured => Reading(condition, condition.Measure, _ => true, matches: false),
-        MeasureState.NotInRange => Plain(condition, lesson.Find(condition.Measure)?.Grade != Grade.InRange),
-        _ => Plain(condition, lesson.Find(condition.Measure) is null),
-    };
-
-    private Tested SameSide(SameSideCondition condition)
-    {
-        var read = condition.Measures.Select(lesson.Find).OfType<Finding>().ToList();
-        var agree = read.All(f => f.IsOut) && read.Select(f => f.Side).Distinct().Count() <= 1;
-        if (!agree) return new Tested(condition, Truth.No, [], []);
-        var missing = condition.Measures.Where(m => lesson.Find(m) is null).ToList();
-        return missing.Count > 0 ? new Tested(condition, Truth.Unmeasured, read, missing) : new Tested(condition, Truth.Yes, read, []);
+        notes?.Misses(measure);
+        return Truth.Unmeasured;
     }
 
-    private static Tested Any(AnyOfCondition condition, Func<Condition, Tested> test)
+    private Truth State(StateCondition condition, MatchNotes? notes)
     {
-        var branches = condition.Any.Select(test).ToList();
-        var holding = branches.Where(b => b.Truth == Truth.Yes).ToList();
-        if (holding.Count > 0) return new Tested(condition, Truth.Yes, [.. holding.SelectMany(b => b.Matched).Distinct()], []);
-        var open = branches.Where(b => b.Truth == Truth.Unmeasured).SelectMany(b => b.Missing).Distinct().ToList();
-        return new Tested(condition, open.Count > 0 ? Truth.Unmeasured : Truth.No, [], open);
+        var finding = lesson.Find(condition.Measure);
+        return condition.State switch
+        {
+            MeasureState.NotInRange => Plain(finding?.Grade != Grade.InRange),
+            MeasureState.NotMeasured => Plain(finding is null),
+            _ when finding is null => Unread(condition.Measure, notes),
+            MeasureState.InRange => Plain(finding.Grade == Grade.InRange),
+            _ => Truth.Yes,
+        };
     }
+
+    private Truth SameSide(SameSideCondition condition, MatchNotes? notes)
+    {
+        var (side, open) = (Side.None, false);
+        foreach (var measure in condition.Measures)
+        {
+            if (lesson.Find(measure) is not { } finding) open = true;
+            else if (!finding.IsOut || (side != Side.None && finding.Side != side)) return Truth.No;
+            else side = finding.Side;
+        }
+
+        if (notes is not null)
+        {
+            foreach (var finding in condition.Measures.Select(lesson.Find).OfType<Finding>()) notes.Saw(finding);
+            NoteUnread(condition, notes);
+        }
+
+        return open ? Truth.Unmeasured : Truth.Yes;
+    }
+
+    private void NoteUnread(SameSideCondition condition, MatchNotes notes)
+    {
+        foreach (var measure in condition.Measures.Where(m => lesson.Find(m) is null)) notes.Misses(measure);
+    }
+
+    /// <summary>Only the branches that decide leave notes: those that hold, else those that wait for readings.</summary>
+    private Truth Any(AnyOfCondition condition, MatchNotes? notes, bool excludes)
+    {
+        var truth = Truth.No;
+        foreach (var branch in condition.Any)
+        {
+            var one = Branch(branch, null, excludes);
+            if (one == Truth.Yes) truth = Truth.Yes;
+            else if (one == Truth.Unmeasured && truth == Truth.No) truth = Truth.Unmeasured;
+        }
+
+        if (notes is not null && truth != Truth.No)
+        {
+            foreach (var branch in condition.Any.Where(b => Branch(b, null, excludes) == truth)) Note(branch, truth, notes, excludes);
+        }
+
+        return truth;
+    }
+
+    private void Note(Condition branch, Truth truth, MatchNotes notes, bool excludes)
+    {
+        if (truth == Truth.Unmeasured && branch is SameSideCondition same) NoteUnread(same, notes);
+        else Branch(branch, notes, excludes);
+    }
+
+    private Truth Branch(Condition branch, MatchNotes? notes, bool excludes) => excludes ? OfExclusion(branch, notes) : Of(branch, notes);
 }

@@ -7,8 +7,10 @@ namespace CoachOffice.Drafting.Patterns;
 /// <param name="IsExclusion">True when it stands under `unless` and holds, false when it is wanted and does not.</param>
 internal sealed record Objection(Condition? Condition, bool IsExclusion)
 {
+    private string? _text;
+
     public static Objection NothingModerate { get; } = new(null, false);
 
     /// <summary>As the rulebook writes it.</summary>
-    public string Text => Condition is null ? "nothing at least moderate" : $"{(IsExclusion ? "unless" : "not")}: {ConditionText.Of(Condition)}";
+    public string Text => _text ??= Condition is null ? "nothing at least moderate" : $"{(IsExclusion ? "unless" : "not")}: {ConditionText.Of(Condition)}";
 }

@@ -22,7 +22,8 @@ internal sealed class PatternDepths
         return _depths[pattern.Id] = depth;
     }
 
-    private static IEnumerable<PatternId> Named(Condition condition) => condition switch
+    /// <summary>The patterns a condition under `unless` names.</summary>
+    public static IEnumerable<PatternId> Named(Condition condition) => condition switch
     {
         FiredCondition fired => [fired.Pattern],
         AnyOfCondition any => any.Any.SelectMany(Named),

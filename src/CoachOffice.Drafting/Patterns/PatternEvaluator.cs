@@ -33,32 +33,29 @@ public static class PatternEvaluator
     {
         if (known.TryGetValue(pattern.Id, out var done)) return done;
         var test = new ConditionTest(lesson, pattern, id => book.Find(id) is { } other && SpeaksOf(other, lesson.Club) && Match(book, other, lesson, known).Holds);
-        var match = Weigh(pattern, test, lesson);
+        var match = Weigh(new PatternParts(pattern), test);
         known[pattern.Id] = match;
         return match;
     }
 
-    private static PatternMatch Weigh(Pattern pattern, ConditionTest test, LessonContext lesson)
+    /// <summary>A pattern held against a lesson by a test of its own.</summary>
+    internal static PatternMatch Weigh(PatternParts parts, ConditionTest test)
     {
-        var when = pattern.When.Select(test.Of).ToList();
-        var needs = pattern.Needs.Select(m => test.Of(new StateCondition(m, MeasureState.InRange))).ToList();
-        var unless = pattern.Unless.Select(test.OfExclusion).ToList();
-        var matched = when.SelectMany(t => t.Matched).Distinct().OrderBy(f => f.Measure.Row).ToList();
-        var missing = when.Concat(needs).Where(t => t.Truth == Truth.Unmeasured).SelectMany(t => t.Missing).Distinct().ToList();
-        var against = Against(when.Concat(needs), unless).ToList();
-        if (against.Count == 0 && missing.Count == 0 && !matched.Any(f => f.Weight >= 2)) against.Add(Objection.NothingModerate);
+        var (seen, passed) = (new MatchNotes(), new MatchNotes());
+        List<Objection>? against = null;
+        foreach (var part in parts.When) if (test.Of(part.Condition!, seen) == Truth.No) (against ??= []).Add(part);
+        foreach (var part in parts.Needs) if (test.Of(part.Condition!, seen) == Truth.No) (against ??= []).Add(part);
+        foreach (var part in parts.Unless) if (test.OfExclusion(part.Condition!, passed) == Truth.Yes) (against ??= []).Add(part);
+        if (against is null && seen.Missing.Count == 0 && !seen.Matched.Any(f => f.Weight >= 2)) against = [Objection.NothingModerate];
+        seen.SortByRow();
         return new PatternMatch
         {
-            Pattern = pattern,
-            Holds = against.Count == 0 && missing.Count == 0,
-            Matched = matched,
-            Missing = missing,
-            Passed = [.. unless.Where(t => t.Truth == Truth.Unmeasured).SelectMany(t => t.Missing).Distinct()],
-            Objections = against,
+            Pattern = parts.Pattern,
+            Holds = against is null && seen.Missing.Count == 0,
+            Matched = seen.Matched,
+            Missing = seen.Missing,
+            Passed = passed.Missing,
+            Objections = against ?? [],
         };
     }
-
-    private static IEnumerable<Objection> Against(IEnumerable<Tested> wanted, IEnumerable<Tested> unless) =>
-        wanted.Where(t => t.Truth == Truth.No).Select(t => new Objection(t.Condition, IsExclusion: false))
-            .Concat(unless.Where(t => t.Truth == Truth.Yes).Select(t => new Objection(t.Condition, IsExclusion: true)));
 }

@@ -6,132 +6,79 @@ using NRules.RuleModel.Builders;
 
 namespace CoachOffice.Drafting.Patterns;
 
-/// <summary>Builds the one rule of one pattern. Findings are joined by the engine; what speaks of the lesson as a whole is asked of the lesson's context.</summary>
+/// <summary>Builds the one rule of one pattern: the engine joins the findings that must be out, and where they are all there it asks their lesson for the rest.</summary>
 internal sealed class PatternRule
 {
     private readonly Pattern _pattern;
+    private readonly FaultFacts _facts;
     private readonly RuleBuilder _rule = new();
-    private readonly ParameterExpression _lesson = Expression.Parameter(typeof(LessonContext), "lesson");
-    private readonly PatternBuilder _lessonPattern;
-    private int _names;
 
-    private PatternRule(Pattern pattern, int depth)
+    private PatternRule(Pattern pattern, FaultFacts facts)
     {
-        _pattern = pattern;
+        (_pattern, _facts) = (pattern, facts);
         _rule.Name(NameOf(pattern.Id));
         _rule.Description(pattern.Name);
-        _rule.Priority(-depth);
-        _lessonPattern = _rule.LeftHandSide().Pattern(typeof(LessonContext), _lesson.Name!);
+        _rule.Priority(-facts.DepthOf(pattern));
     }
 
     public static string NameOf(PatternId id) => $"pattern:{id.Value}";
 
     /// <summary>The rule of a pattern; patterns it names under `unless` have a smaller depth and so fire first.</summary>
-    public static IRuleDefinition Build(Pattern pattern, int depth)
+    public static IRuleDefinition Build(Pattern pattern, FaultFacts facts)
     {
-        var rule = new PatternRule(pattern, depth);
-        rule.AddClubs();
-        foreach (var condition in pattern.When) rule.AddWhen(condition);
-        foreach (var measure in pattern.Needs) rule.AddWhen(new StateCondition(measure, MeasureState.InRange));
-        foreach (var condition in pattern.Unless) rule.AddUnless(condition);
-        rule.AddOneAtLeastModerate();
+        var rule = new PatternRule(pattern, facts);
+        if (facts.Of(pattern) is { Count: > 0 } faults) rule.AddFindings(faults);
+        else rule.AddLesson();
+        foreach (var (fired, i) in pattern.Unless.SelectMany(PatternDepths.Named).Select((id, i) => (id, i))) rule.NoneFired(fired, i);
         rule.AddAction();
         return rule._rule.Build();
     }
 
-    private void AddClubs()
+    private void AddFindings(IReadOnlyList<(int Row, Side Side)> faults)
     {
-        if (_pattern.Clubs.Count == 0) return;
-        var club = Expression.Property(_lesson, nameof(LessonContext.Club));
-        OfLesson(_pattern.Clubs.Select(c => (Expression)Expression.Equal(club, Expression.Constant(c))).Aggregate(Expression.OrElse));
+        // A test of more than one finding hangs on a join, so a single one is joined with itself.
+        var findings = faults.Concat(faults.Count == 1 ? faults : []).Select(Finding).ToList();
+        var (last, finding) = findings[^1];
+        var whole = new LessonExpressions(_facts, _pattern, Expression.Property(finding, nameof(SeenFinding.Lesson))).Whole();
+        last.Condition(Expression.Lambda(whole, findings[^2].Parameter, finding));
     }
 
-    private void AddWhen(Condition condition)
+    /// <summary>No one finding must be out, so the lesson is asked for everything.</summary>
+    private void AddLesson()
     {
-        if (condition is SameSideCondition same) AddSameSide(same);
-        else if (condition is AnyOfCondition any && AnyOfOneFinding(any) is { } tests) Exists(tests);
-        else if (condition is StateCondition { State: MeasureState.NotInRange } open) None(f => [FindingExpressions.IsMeasure(f, open.Measure), FindingExpressions.IsInRange(f)]);
-        else if (condition is StateCondition { State: MeasureState.NotMeasured } unread) None(f => [FindingExpressions.IsMeasure(f, unread.Measure)]);
-        else if (Probe(condition) is not null) Exists(f => FindingExpressions.Of(condition, f)!);
-        else OfLesson(LessonExpressions.Holds(_lesson, _pattern, condition));
+        var lesson = Expression.Parameter(typeof(LessonContext), "lesson");
+        _rule.LeftHandSide().Pattern(typeof(LessonContext), lesson.Name!).Condition(Expression.Lambda(new LessonExpressions(_facts, _pattern, lesson).Whole(), lesson));
     }
 
-    private void AddUnless(Condition condition)
+    /// <summary>Tests of one finding are small and hold constants only, so that equal ones of different rules are one node.</summary>
+    private (PatternBuilder Pattern, ParameterExpression Parameter) Finding((int Row, Side Side) fault, int number)
     {
-        if (condition is AnyOfCondition any) foreach (var branch in any.Any) AddUnless(branch);
-        else if (condition is FiredCondition fired) NoneFired(fired.Pattern);
-        else if (condition is StateCondition { State: MeasureState.NotInRange } open)
-            None(f => [FindingExpressions.IsMeasure(f, open.Measure), Expression.Not(FindingExpressions.IsInRange(f))]);
-        else if (condition is StateCondition { State: MeasureState.NotMeasured } unread) Exists(f => [FindingExpressions.IsMeasure(f, unread.Measure)]);
-        else if (Probe(condition) is not null) None(f => FindingExpressions.Of(condition, f)!);
-        else OfLesson(Expression.Not(LessonExpressions.Holds(_lesson, _pattern, condition)));
+        var finding = Expression.Parameter(typeof(SeenFinding), $"f{number}");
+        var pattern = _rule.LeftHandSide().Pattern(typeof(SeenFinding), finding.Name!);
+        pattern.Condition(Expression.Lambda(Expression.Equal(Expression.Property(finding, nameof(SeenFinding.Row)), Expression.Constant(fault.Row)), finding));
+        if (fault.Side != Side.None) pattern.Condition(Expression.Lambda(Expression.Equal(Expression.Property(finding, nameof(SeenFinding.Side)), Expression.Constant(fault.Side)), finding));
+        return (pattern, finding);
     }
 
-    private void AddSameSide(SameSideCondition same)
+    private void NoneFired(PatternId id, int number)
     {
-        var all = same.Measures.Select(m => Finding(f => [FindingExpressions.IsMeasure(f, m), FindingExpressions.WeightAtLeast(f, 1)])).ToList();
-        foreach (var (pattern, finding) in all.Skip(1))
-        {
-            var alike = Expression.Equal(FindingExpressions.Property(all[0].Parameter, nameof(Domain.Measuring.Finding.Side)), FindingExpressions.Property(finding, nameof(Domain.Measuring.Finding.Side)));
-            pattern.Condition(Expression.Lambda(alike, all[0].Parameter, finding));
-        }
-    }
-
-    private void AddOneAtLeastModerate()
-    {
-        var name = NewParameter();
-        var leaves = _pattern.When.SelectMany(c => LessonExpressions.Leaves(_lesson, _pattern, c, name)).ToList();
-        if (leaves.Count == 0)
-        {
-            // Nothing it asks for is out of range, so nothing is at least moderate.
-            OfLesson(Expression.Constant(false));
-            return;
-        }
-
-        var pattern = _rule.LeftHandSide().Exists().Pattern(typeof(Finding), name.Name!);
-        pattern.Condition(Expression.Lambda(FindingExpressions.WeightAtLeast(name, 2), name));
-        var any = leaves.Aggregate(Expression.OrElse);
-        pattern.Condition(LessonExpressions.Uses(any, _lesson) ? Expression.Lambda(any, _lesson, name) : Expression.Lambda(any, name));
+        var fired = Expression.Parameter(typeof(FiredPattern), $"fired{number}");
+        var pattern = _rule.LeftHandSide().Not().Pattern(typeof(FiredPattern), fired.Name!);
+        pattern.Condition(Expression.Lambda(Expression.Equal(Expression.Property(fired, nameof(FiredPattern.Pattern)), Expression.Constant(id.Value)), fired));
     }
 
     private void AddAction()
     {
         var context = Expression.Parameter(typeof(IContext), "context");
-        var call = Expression.Call(typeof(PatternRule).GetMethod(nameof(Fire))!, context, Expression.Constant(_pattern));
-        _rule.RightHandSide().Action(Expression.Lambda(call, context), ActionTrigger.Activated);
+        var deed = typeof(PatternRule).GetMethod(_facts.IsNamed(_pattern.Id) ? nameof(Tell) : nameof(Rest))!;
+        _rule.RightHandSide().Action(Expression.Lambda(Expression.Call(deed, context, Expression.Constant(_pattern)), context), ActionTrigger.Activated);
     }
 
-    /// <summary>What a rule does when it fires; public because compiled expressions call it.</summary>
-    public static void Fire(IContext context, Pattern pattern) => context.InsertLinked(pattern.Id.Value, new FiredPattern(pattern.Id));
+    /// <summary>What a rule does that another asks for; public because compiled expressions call it.</summary>
+    public static void Tell(IContext context, Pattern pattern) => context.InsertLinked(pattern.Id.Value, new FiredPattern(pattern.Id));
 
-    private static IReadOnlyList<Expression>? Probe(Condition condition) => FindingExpressions.Of(condition, Expression.Parameter(typeof(Finding), "f"));
-
-    private static Func<ParameterExpression, IReadOnlyList<Expression>>? AnyOfOneFinding(AnyOfCondition any) =>
-        any.Any.All(b => Probe(b) is not null) ? f => [any.Any.Select(b => FindingExpressions.All(FindingExpressions.Of(b, f)!)).Aggregate(Expression.OrElse)] : null;
-
-    private ParameterExpression NewParameter() => Expression.Parameter(typeof(Finding), $"f{_names++}");
-
-    private (PatternBuilder Pattern, ParameterExpression Parameter) Finding(Func<ParameterExpression, IReadOnlyList<Expression>> tests) =>
-        Add(_rule.LeftHandSide().Pattern, tests);
-
-    private void Exists(Func<ParameterExpression, IReadOnlyList<Expression>> tests) => Add(_rule.LeftHandSide().Exists().Pattern, tests);
-
-    private void None(Func<ParameterExpression, IReadOnlyList<Expression>> tests) => Add(_rule.LeftHandSide().Not().Pattern, tests);
-
-    private (PatternBuilder Pattern, ParameterExpression Parameter) Add(Func<Type, string, PatternBuilder> into, Func<ParameterExpression, IReadOnlyList<Expression>> tests)
+    /// <summary>A rule nobody asks for has nothing to tell: that it fired is heard from the session.</summary>
+    public static void Rest(IContext context, Pattern pattern)
     {
-        var parameter = NewParameter();
-        var pattern = into(typeof(Finding), parameter.Name!);
-        foreach (var test in tests(parameter)) pattern.Condition(Expression.Lambda(test, parameter));
-        return (pattern, parameter);
     }
-
-    private void NoneFired(PatternId id)
-    {
-        var fired = Expression.Parameter(typeof(FiredPattern), $"f{_names++}");
-        var pattern = _rule.LeftHandSide().Not().Pattern(typeof(FiredPattern), fired.Name!);
-        pattern.Condition(Expression.Lambda(Expression.Equal(Expression.Property(fired, nameof(FiredPattern.Pattern)), Expression.Constant(id.Value)), fired));
-    }
-
-    private void OfLesson(Expression test) => _lessonPattern.Condition(Expression.Lambda(test, _lesson));
 }

@@ -42,7 +42,7 @@ public sealed class AnyPatternProperties
         Gen.Select(Books, Readings.Array[6]).Sample((patterns, lessons) =>
         {
             var book = HouseBook.With(patterns);
-            var network = PatternNetwork.Compile(patterns);
+            var network = PatternNetwork.Compile(book);
             foreach (var lesson in lessons.Select(readings => HouseBook.Context(HouseBook.Lesson(Club.Iron, readings))))
                 Assert.Equal(PatternEvaluator.Evaluate(book, lesson).Where(m => m.Holds).Select(m => m.Pattern.Id.Value), network.Fire(lesson).Select(p => p.Id.Value));
         }, iter: Drafted.Lessons);

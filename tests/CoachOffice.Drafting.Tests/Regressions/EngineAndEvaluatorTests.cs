@@ -32,6 +32,6 @@ public sealed class EngineAndEvaluatorTests
         var book = HouseBook.With([pattern]);
         var lesson = HouseBook.Context(facts);
         Assert.Equal(fires, PatternEvaluator.Evaluate(book, lesson).Single().Holds);
-        Assert.Equal(fires, PatternNetwork.Compile([pattern]).Fire(lesson).Count == 1);
+        Assert.Equal(fires, PatternNetwork.Compile(book).Fire(lesson).Count == 1);
     }
 }

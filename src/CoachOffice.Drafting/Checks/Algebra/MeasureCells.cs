@@ -74,7 +74,7 @@ internal sealed class MeasureCells
     private bool Holds(Cell cell, Condition condition)
     {
         var lesson = new LessonContext(_club, cell.Finding is null ? [] : [cell.Finding]);
-        return new ConditionTest(lesson, NoPattern.One, _ => false).Of(condition).Truth == Truth.Yes;
+        return new ConditionTest(lesson, NoPattern.One, _ => false).Of(condition) == Truth.Yes;
     }
 
     private static bool Neater(MeasuredValue one, MeasuredValue other) => Untidiness(one).CompareTo(Untidiness(other)) < 0;

@@ -52,7 +52,7 @@ public sealed class FiringRegionTests
         var alone = new CoachOffice.Drafting.Patterns.LessonContext(space.Club, [finding]);
         foreach (var condition in conditions)
         {
-            var holds = new CoachOffice.Drafting.Patterns.ConditionTest(alone, space.Book.Patterns[0], _ => false).Of(condition).Truth == CoachOffice.Drafting.Patterns.Truth.Yes;
+            var holds = new CoachOffice.Drafting.Patterns.ConditionTest(alone, space.Book.Patterns[0], _ => false).Of(condition) == CoachOffice.Drafting.Patterns.Truth.Yes;
             like &= holds ? cells.Where(condition) : ~cells.Where(condition);
         }
 
