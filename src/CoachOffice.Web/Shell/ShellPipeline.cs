@@ -19,6 +19,7 @@ internal static class ShellPipeline
         app.UseAuthentication();
         app.UseAuthorization();
         app.UseSecondFactorGate();
+        app.UseRulebookDoor();
         app.UseAntiforgery();
     }
 

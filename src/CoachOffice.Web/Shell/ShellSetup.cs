@@ -36,6 +36,8 @@ internal static class ShellSetup
         services.AddLinkDoor(builder.Configuration);
         services.AddLessonPages();
         services.AddPlanPages();
+        services.AddSingleton<ShippedBookStart>();
+        services.AddHostedService(static provider => provider.GetRequiredService<ShippedBookStart>());
         builder.AddClock();
     }
 

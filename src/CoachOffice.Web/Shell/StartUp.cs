@@ -1,5 +1,4 @@
 using CoachOffice.Data;
-using CoachOffice.UseCases.Rulebook;
 
 namespace CoachOffice.Web.Shell;
 
@@ -17,15 +16,7 @@ internal static partial class StartUp
             return false;
         }
 
-        await AdoptRulebook(app, scope.ServiceProvider);
         return true;
-    }
-
-    /// <summary>A faulty rulebook keeps nobody out of the office: the book in force before stays, and the faults are in the log.</summary>
-    private static async Task AdoptRulebook(WebApplication app, IServiceProvider services)
-    {
-        var adopted = await services.GetRequiredService<AdoptShippedRulebook>().AtStartUp(app.Lifetime.ApplicationStopping);
-        foreach (var fault in adopted.Refusals) LogRefusal(app.Logger, fault.Sentence);
     }
 
     [LoggerMessage(Level = LogLevel.Critical, Message = "{Sentence}")]
