@@ -1,5 +1,6 @@
 using CoachOffice.Web.Shell.Clock;
 using CoachOffice.Web.Shell.Security;
+using CoachOffice.Web.Shell.Starting;
 
 namespace CoachOffice.Web.Shell;
 
@@ -19,7 +20,7 @@ internal static class ShellPipeline
         app.UseAuthentication();
         app.UseAuthorization();
         app.UseSecondFactorGate();
-        app.UseRulebookDoor();
+        app.UseStartDoor();
         app.UseAntiforgery();
     }
 

@@ -6,6 +6,7 @@ using CoachOffice.Web.Features.Plans;
 using CoachOffice.Web.Features.Plans.Private;
 using CoachOffice.Web.Shell.Clock;
 using CoachOffice.Web.Shell.Security;
+using CoachOffice.Web.Shell.Starting;
 using Microsoft.AspNetCore.ResponseCompression;
 
 namespace CoachOffice.Web.Shell;
@@ -36,6 +37,7 @@ internal static class ShellSetup
         services.AddLinkDoor(builder.Configuration);
         services.AddLessonPages();
         services.AddPlanPages();
+        services.AddSingleton<FirstAnswer>();
         services.AddSingleton<ShippedBookStart>();
         services.AddHostedService(static provider => provider.GetRequiredService<ShippedBookStart>());
         builder.AddClock();

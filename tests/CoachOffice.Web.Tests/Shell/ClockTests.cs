@@ -1,6 +1,9 @@
 using System.Net;
 using CoachOffice.Web.Shell.Clock;
+using Hangfire;
+using Hangfire.Storage;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
 
 namespace CoachOffice.Web.Tests.Shell;
 
@@ -26,6 +29,21 @@ public sealed class ClockTests : IDisposable
         await coach.Open("/follow-ups?show=sent");
         Assert.Contains("sent", coach.Page.QuerySelector(".message .state")!.TextContent, StringComparison.Ordinal);
         Assert.Contains(".eml", coach.Page.QuerySelector(".message code")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact(Timeout = 60_000)]
+    public async Task The_clock_goes_once_the_first_page_was_answered()
+    {
+        _office.Settings["Office:Clock:Enabled"] = "true";
+        await new Visitor(_office).Open("/first-run");
+
+        await _office.Services.GetServices<IHostedService>().OfType<ClockStart>().Single().Started;
+
+        var storage = _office.Services.GetRequiredService<JobStorage>();
+        using var connection = storage.GetConnection();
+        Assert.Equal(["sweep"], connection.GetRecurringJobs().Select(j => j.Id));
+        // The server gives notice of itself from a thread of its own.
+        while (storage.GetMonitoringApi().Servers().Count == 0) await Task.Yield();
     }
 
     [Fact]

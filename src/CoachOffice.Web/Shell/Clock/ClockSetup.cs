@@ -7,8 +7,6 @@ namespace CoachOffice.Web.Shell.Clock;
 internal static class ClockSetup
 {
     public const string Dashboard = "/clock";
-    private const string Minutely = "* * * * *";
-    private const string Job = "sweep";
 
     public static void AddClock(this WebApplicationBuilder builder)
     {
@@ -19,11 +17,6 @@ internal static class ClockSetup
             .UseSimpleAssemblyNameTypeSerializer()
             .UseRecommendedSerializerSettings()
             .UseInMemoryStorage());
-        builder.Services.AddHangfireServer(static server =>
-        {
-            server.WorkerCount = 1;
-            server.SchedulePollingInterval = TimeSpan.FromSeconds(15);
-        });
         builder.Services.AddHostedService<ClockStart>();
     }
 
@@ -34,13 +27,6 @@ internal static class ClockSetup
         app.MapHangfireDashboard(Dashboard, new DashboardOptions { Authorization = [], AppPath = "/settings", DisplayStorageConnectionString = false, DashboardTitle = "Clock", IsReadOnlyFunc = static _ => true })
             .RequireAuthorization(OfficePolicies.Own)
             .WithSecurityHeadersPolicy(SecurityHeaders.ClockDashboard);
-    }
-
-    /// <summary>Writes the minutely job and sweeps once, so that what fell due while the office was closed goes out now.</summary>
-    public static void Start(IRecurringJobManager recurring, IBackgroundJobClient jobs)
-    {
-        recurring.AddOrUpdate<OfficeClock>(Job, clock => clock.Sweep(CancellationToken.None), Minutely);
-        jobs.Enqueue<OfficeClock>(clock => clock.Sweep(CancellationToken.None));
     }
 
     private static bool IsOn(IConfiguration configuration) => configuration.GetValue("Office:Clock:Enabled", defaultValue: true);

@@ -1,15 +1,61 @@
+using CoachOffice.Web.Shell.Starting;
 using Hangfire;
 
 namespace CoachOffice.Web.Shell.Clock;
 
-/// <summary>Starts the clock with the office, after the database is ready.</summary>
-internal sealed class ClockStart(IRecurringJobManager recurring, IBackgroundJobClient jobs) : IHostedService
+/// <summary>Starts the clock after the first answer and the rulebook: writes the minutely job and sweeps once, so that what fell due while the office was closed goes out now.</summary>
+internal sealed partial class ClockStart(FirstAnswer first, ShippedBookStart book, IServiceProvider services, ILogger<ClockStart> log) : IHostedService, IDisposable
 {
+    private const string Minutely = "* * * * *";
+    private const string Job = "sweep";
+
+    private BackgroundJobServer? _server;
+
+    /// <summary>Ends when the clock goes, or never will.</summary>
+    public Task Started { get; private set; } = Task.CompletedTask;
+
     public Task StartAsync(CancellationToken cancellationToken)
     {
-        ClockSetup.Start(recurring, jobs);
+        Started = Task.Run(Start, cancellationToken);
         return Task.CompletedTask;
     }
 
-    public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+    public async Task StopAsync(CancellationToken cancellationToken)
+    {
+        await Started.WaitAsync(cancellationToken);
+        if (_server is null) return;
+        _server.SendStop();
+        await _server.WaitForShutdownAsync(cancellationToken);
+    }
+
+    public void Dispose() => _server?.Dispose();
+
+    private async Task Start()
+    {
+        try
+        {
+            await first.Wait();
+            await book.Settled;
+            Begin();
+        }
+        catch (OperationCanceledException)
+        {
+            // The office stops before the clock began.
+        }
+        catch (Exception failure)
+        {
+            LogFailure(failure);
+        }
+    }
+
+    private void Begin()
+    {
+        services.GetRequiredService<IRecurringJobManager>().AddOrUpdate<OfficeClock>(Job, clock => clock.Sweep(CancellationToken.None), Minutely);
+        services.GetRequiredService<IBackgroundJobClient>().Enqueue<OfficeClock>(clock => clock.Sweep(CancellationToken.None));
+        var options = new BackgroundJobServerOptions { WorkerCount = 1, SchedulePollingInterval = TimeSpan.FromSeconds(15), Activator = services.GetRequiredService<JobActivator>() };
+        _server = new BackgroundJobServer(options, services.GetRequiredService<JobStorage>());
+    }
+
+    [LoggerMessage(Level = LogLevel.Critical, Message = "The clock could not be started: nothing goes out by itself.")]
+    private partial void LogFailure(Exception failure);
 }

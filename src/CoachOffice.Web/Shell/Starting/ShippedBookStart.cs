@@ -1,12 +1,11 @@
 using CoachOffice.Data;
 using CoachOffice.UseCases.Rulebook;
-using Microsoft.AspNetCore.Authorization;
 using Microsoft.EntityFrameworkCore;
 
-namespace CoachOffice.Web.Shell;
+namespace CoachOffice.Web.Shell.Starting;
 
-/// <summary>Takes the shipped rulebook into force once the office listens: reading it and running its cases would keep a new office waiting, and the first pages need no rules. Whoever is signed in waits at the door until there is a book.</summary>
-internal sealed partial class ShippedBookStart(IServiceScopeFactory scopes, IHostApplicationLifetime life, ILogger<ShippedBookStart> log) : IHostedService
+/// <summary>Takes the shipped rulebook into force after the first answer: reading it and running its cases would keep a new office waiting, and the first pages need no rules. Whoever is signed in waits at the door until there is a book.</summary>
+internal sealed partial class ShippedBookStart(FirstAnswer first, IServiceScopeFactory scopes, IHostApplicationLifetime life, ILogger<ShippedBookStart> log) : IHostedService
 {
     private readonly TaskCompletionSource _settled = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private Task _adoption = Task.CompletedTask;
@@ -26,7 +25,7 @@ internal sealed partial class ShippedBookStart(IServiceScopeFactory scopes, IHos
     {
         try
         {
-            await Listening();
+            await first.Wait();
             await using var scope = scopes.CreateAsyncScope();
             if (await scope.ServiceProvider.GetRequiredService<OfficeDb>().BooksInForce.AnyAsync(life.ApplicationStopping)) _settled.SetResult();
             await Adopt(scope.ServiceProvider.GetRequiredService<AdoptShippedRulebook>());
@@ -52,30 +51,9 @@ internal sealed partial class ShippedBookStart(IServiceScopeFactory scopes, IHos
         foreach (var fault in adopted.Refusals) LogFault(fault.Sentence);
     }
 
-    private async Task Listening()
-    {
-        var listening = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
-        await using var started = life.ApplicationStarted.Register(listening.SetResult);
-        await listening.Task.WaitAsync(life.ApplicationStopping);
-    }
-
     [LoggerMessage(Level = LogLevel.Critical, Message = "{Sentence}")]
     private partial void LogFault(string sentence);
 
     [LoggerMessage(Level = LogLevel.Critical, Message = "The rulebook that came with the program could not be taken into force.")]
     private partial void LogFailure(Exception failure);
-}
-
-/// <summary>The door at which whatever strangers may not open waits for the first rulebook.</summary>
-internal static class RulebookDoor
-{
-    public static void UseRulebookDoor(this WebApplication app)
-    {
-        var start = app.Services.GetRequiredService<ShippedBookStart>();
-        app.Use(async (context, next) =>
-        {
-            if (!start.Settled.IsCompleted && context.GetEndpoint()?.Metadata.GetMetadata<IAllowAnonymous>() is null) await start.Settled.WaitAsync(context.RequestAborted);
-            await next(context);
-        });
-    }
 }
