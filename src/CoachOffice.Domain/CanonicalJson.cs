@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
@@ -9,6 +10,9 @@ namespace CoachOffice.Domain;
 /// <summary>JSON with one form for one meaning (RFC 8785: names in UTF-16 order, no white space, numbers as ECMAScript writes them), so that it can be hashed.</summary>
 public static class CanonicalJson
 {
+    /// <summary>Letters that do not stand for themselves in a text.</summary>
+    internal static readonly SearchValues<char> Special = SearchValues.Create(['"', '\\', .. Enumerable.Range(0, ' ').Select(c => (char)c)]);
+
     /// <summary>The canonical UTF-8 bytes; numbers are taken as IEEE 754 doubles. Throws <see cref="ArgumentException"/> for NaN, infinities and lone surrogates.</summary>
     public static byte[] Write(JsonNode? node)
     {
@@ -79,16 +83,14 @@ public static class CanonicalJson
     private static void AppendText(StringBuilder text, string value)
     {
         text.Append('"');
-        foreach (var letter in value)
-        {
-            if (letter is '"' or '\\' or < ' ') text.Append(Escaped(letter));
-            else text.Append(letter);
-        }
+        if (!value.AsSpan().ContainsAny(Special)) text.Append(value);
+        else foreach (var letter in value) text.Append(InText(letter));
 
         text.Append('"');
     }
 
-    private static string Escaped(char letter) => letter switch
+    /// <summary>A letter as it is written in a text.</summary>
+    internal static string InText(char letter) => letter switch
     {
         '"' => "\\\"",
         '\\' => @"\\",
@@ -97,6 +99,7 @@ public static class CanonicalJson
         '\n' => "\\n",
         '\f' => "\\f",
         '\r' => "\\r",
-        _ => string.Create(CultureInfo.InvariantCulture, $"\\u{(int)letter:x4}"),
+        < ' ' => string.Create(CultureInfo.InvariantCulture, $"\\u{(int)letter:x4}"),
+        _ => letter.ToString(),
     };
 }

@@ -1,4 +1,5 @@
 using CoachOffice.Domain.Plans;
+using CoachOffice.Drafting.Ordering;
 using CoachOffice.Drafting.Patterns;
 using CoachOffice.Drafting.Reading;
 
@@ -13,6 +14,7 @@ public sealed class CompiledRulebook
     {
         Loaded = loaded;
         Network = network;
+        Laws = new TrainAfterLaws(loaded.Book.TrainAfter);
         _index = new PatternIndex(loaded.Book);
     }
 
@@ -27,11 +29,20 @@ public sealed class CompiledRulebook
 
     internal PatternNetwork Network { get; }
 
+    internal TrainAfterLaws Laws { get; }
+
     /// <summary>Compiles a book that was read without a fault.</summary>
     public static CompiledRulebook Compile(LoadedRulebook loaded)
     {
         ArgumentNullException.ThrowIfNull(loaded);
         return new CompiledRulebook(loaded, PatternNetwork.Compile(loaded.Book));
+    }
+
+    /// <summary>The same rules read from another text, which need not be compiled again; throws <see cref="ArgumentException"/> when the other text says something else.</summary>
+    public CompiledRulebook ReadFrom(LoadedRulebook same)
+    {
+        ArgumentNullException.ThrowIfNull(same);
+        return same.Sha256 == Sha256 ? new CompiledRulebook(same, Network) : throw new ArgumentException("That text says something else.", nameof(same));
     }
 
     /// <summary>The patterns that fire in a lesson by the rule engine, by precedence, then id.</summary>

@@ -31,7 +31,7 @@ public static class Drafter
         PatternTrace.Write(at.Trace, fired, matches);
 
         var graph = CauseGraph.Of(StandingPatterns.Of(fired, at), at);
-        var laws = new TrainAfterLaws(book.TrainAfter);
+        var laws = rulebook.Laws;
         var sorted = SortFaults.Of(at, graph, matches);
         var leaveIt = LeaveItLaw.Holds(at, graph);
         var picked = leaveIt ? LeaveIt(at, sorted) : Choose(at, laws, graph, sorted);

@@ -2,6 +2,7 @@ using CoachOffice.Benchmarks.Drafting;
 using CoachOffice.Benchmarks.Engine;
 using CoachOffice.Benchmarks.Pages;
 using CoachOffice.Benchmarks.Replay;
+using CoachOffice.Benchmarks.Saving;
 using CoachOffice.Benchmarks.Search;
 using CoachOffice.Benchmarks.Start;
 
@@ -14,6 +15,7 @@ internal static class Choice
     [
         ("drafter", DrafterBenchmark.Run),
         ("engine", EngineBenchmark.Run),
+        ("saving", SavingBenchmark.Run),
         ("start", StartBenchmark.Run),
         ("pages", PagesBenchmark.Run),
         ("search", SearchBenchmark.Run),

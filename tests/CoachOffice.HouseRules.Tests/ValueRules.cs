@@ -9,7 +9,7 @@ public sealed class ValueRules
     private static readonly string[] Naked = ["decimal", "DateTime", "DateTimeOffset", "Guid", "double"];
 
     /// <summary>Where a bare number is the honest type: arithmetic on numbers without a unit, units themselves, and written forms.</summary>
-    private static readonly string[] Arithmetic = ["Unit", "Quantity", "Limits", "CanonicalNumber", "CanonicalJson"];
+    private static readonly string[] Arithmetic = ["Unit", "Quantity", "Limits", "CanonicalNumber", "CanonicalJson", "CanonicalWriter"];
 
     [Fact]
     public void Numbers_cross_methods_with_their_unit() =>

@@ -15,7 +15,16 @@ public readonly record struct FaultId(MeasureId Measure, Side Side) : IComparabl
     public static FaultId Parse(string text) => Find(text) ?? throw new FormatException($"'{text}' is no fault: write measure.low or measure.high.");
 
     /// <summary>Ordinal by text, so that every list has one order.</summary>
-    public int CompareTo(FaultId other) => string.CompareOrdinal(ToString(), other.ToString());
+    public int CompareTo(FaultId other)
+    {
+        var (one, two) = (Measure.Value, other.Measure.Value);
+        if (one == two) return string.CompareOrdinal(Terms.Of(Side), Terms.Of(other.Side));
+
+        // Where one id begins with the other, the dot after it counts; anywhere before, no text has to be made.
+        var shared = Math.Min(one.Length, two.Length);
+        var order = one.AsSpan(0, shared).SequenceCompareTo(two.AsSpan(0, shared));
+        return order != 0 ? order : string.CompareOrdinal(ToString(), other.ToString());
+    }
 
     public static bool operator <(FaultId left, FaultId right) => left.CompareTo(right) < 0;
 

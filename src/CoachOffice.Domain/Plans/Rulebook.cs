@@ -11,6 +11,7 @@ public sealed class Rulebook
     private FrozenDictionary<DrillId, Drill>? _drillById;
     private FrozenDictionary<PatternId, Pattern>? _patternById;
     private FrozenDictionary<(MeasureId, Club), WantedRange>? _rangeByClub;
+    private FrozenDictionary<FaultId, Progression>? _progressionByFault;
 
     /// <summary>Name of the book.</summary>
     public required string Name { get; init; }
@@ -55,7 +56,8 @@ public sealed class Rulebook
     public Pattern? Find(PatternId id) => (_patternById ??= Patterns.ToFrozenDictionary(p => p.Id)).GetValueOrDefault(id);
 
     /// <summary>The progression that serves a fault, or null.</summary>
-    public Progression? For(FaultId fault) => Progressions.FirstOrDefault(p => p.Faults.Contains(fault));
+    public Progression? For(FaultId fault) =>
+        (_progressionByFault ??= Progressions.SelectMany(p => p.Faults, (p, f) => (Fault: f, Progression: p)).DistinctBy(p => p.Fault).ToFrozenDictionary(p => p.Fault, p => p.Progression)).GetValueOrDefault(fault);
 
     /// <summary>The wanted range of a measure for a club, or null.</summary>
     public WantedRange? RangeOf(MeasureId measure, Club club) =>

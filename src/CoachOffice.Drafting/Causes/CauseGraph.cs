@@ -42,8 +42,16 @@ internal sealed class CauseGraph
     public StandingPattern? PatternOf(FaultId root) => Standing.FirstOrDefault(s => s.Root == root);
 
     /// <summary>A standing pattern with the first root is to be trained before one with the second.</summary>
-    public bool ComesBefore(FaultId first, FaultId second) =>
-        Standing.Any(s => s.Root == first && Standing.Any(later => later.Root == second && s.Pattern.Before.Contains(later.Pattern.Id)));
+    public bool ComesBefore(FaultId first, FaultId second)
+    {
+        foreach (var one in Standing)
+        {
+            if (one.Pattern.Before.Count == 0 || one.Root != first) continue;
+            foreach (var later in Standing) if (later.Root == second && one.Pattern.Before.Contains(later.Pattern.Id)) return true;
+        }
+
+        return false;
+    }
 
     /// <summary>A grip that no pattern speaks of is no fault: it neither holds other work up nor keeps a swing from being left alone.</summary>
     public bool IsGripAlone(Finding finding) =>

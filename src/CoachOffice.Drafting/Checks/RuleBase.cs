@@ -8,9 +8,9 @@ using CoachOffice.Drafting.Reading;
 namespace CoachOffice.Drafting.Checks;
 
 /// <summary>What every check of one book has on the table: the book, its compiled form, where its entries stand, and the spaces its conditions live in.</summary>
-internal sealed class RuleBase(LoadedRulebook loaded)
+internal sealed class RuleBase(LoadedRulebook loaded, CompiledRulebook? compiled = null)
 {
-    private readonly Lazy<CompiledRulebook> _compiled = new(() => CompiledRulebook.Compile(loaded));
+    private readonly Lazy<CompiledRulebook> _compiled = new(() => compiled ?? CompiledRulebook.Compile(loaded));
     private readonly Dictionary<(Club, int, Level), Space> _spaces = [];
     private readonly EntryPlaces _places = new(loaded.Text);
 

@@ -23,6 +23,14 @@ public static class RuleBaseCheck
         return Run(work, Reasoned(work));
     }
 
+    /// <summary>The same of a book that is compiled already.</summary>
+    public static IReadOnlyList<Anomaly> AtOnce(CompiledRulebook compiled)
+    {
+        ArgumentNullException.ThrowIfNull(compiled);
+        var work = new PatternsAtWork(new RuleBase(compiled.Loaded, compiled));
+        return Run(work, Reasoned(work));
+    }
+
     /// <summary>Only what many generated students show, to be told beside <see cref="AtOnce"/>.</summary>
     public static IReadOnlyList<Anomaly> Unheard(LoadedRulebook loaded)
     {

@@ -23,11 +23,12 @@ internal sealed class Dosing(Dosage dosage)
         for (var count = Math.Min(Math.Min(week.Drills, MostForOneFault), drills.Count); count > 0; count--)
         {
             var chosen = drills.Take(count).ToList();
+            var least = chosen.Sum(d => LeastMinutes(d, rate));
             var fewestSessions = count > 1 ? sessions : 1;
             for (var n = sessions; n >= fewestSessions; n--)
             {
                 var session = Math.Min(week.Minutes / n, week.LongestSession);
-                if (chosen.Sum(d => LeastMinutes(d, rate)) <= session) return Doses(chosen, rate, n, session, week.Thirds);
+                if (least <= session) return Doses(chosen, rate, n, session, week.Thirds);
             }
         }
 

@@ -8,9 +8,19 @@ namespace CoachOffice.Drafting.Drills;
 internal sealed class Ladders(LessonAtHand at, Withholding withholding)
 {
     private readonly Dosing _dosing = new(at.Book.Dosage);
+    private readonly List<(Candidate Candidate, Week Week, Ladder Ladder)> _known = [];
 
     /// <summary>The ladder of a candidate within its part of the week. A provisional one ends before full swings.</summary>
     public Ladder For(Candidate candidate, Week week)
+    {
+        // Asked for again when a focus is kept or another is weighed beside it.
+        foreach (var known in _known) if (ReferenceEquals(known.Candidate, candidate) && known.Week == week) return known.Ladder;
+        var ladder = Climbed(candidate, week);
+        _known.Add((candidate, week, ladder));
+        return ladder;
+    }
+
+    private Ladder Climbed(Candidate candidate, Week week)
     {
         List<LadderRung> rungs = [];
         List<DraftWithheld> withheld = [];

@@ -43,8 +43,14 @@ internal sealed class Withholding(LessonAtHand at, IReadOnlyList<FaultId> forbid
 
     private DraftWithheld? Kit(Drill drill)
     {
-        var missing = drill.Kit.Except(Student.Kit).Order().Select(k => Terms.Of(k)).ToList();
-        return missing.Count == 0 ? null : Withhold(drill, WithheldReason.Kit, string.Join(", ", missing));
+        if (HasAll(drill.Kit)) return null;
+        return Withhold(drill, WithheldReason.Kit, string.Join(", ", drill.Kit.Except(Student.Kit).Order().Select(k => Terms.Of(k))));
+    }
+
+    private bool HasAll(IReadOnlyList<Kit> kit)
+    {
+        foreach (var piece in kit) if (!Student.Kit.Contains(piece)) return false;
+        return true;
     }
 
     private DraftWithheld? Room(Drill drill, Stage stage)
@@ -65,16 +71,20 @@ internal sealed class Withholding(LessonAtHand at, IReadOnlyList<FaultId> forbid
         return more is null ? null : Withhold(drill, WithheldReason.Age, $"from {Teen}: loads {Terms.Of(more.Region)} more than a swing");
     }
 
-    private DraftWithheld? InVain(Drill drill) =>
-        at.Facts.Tried.FirstOrDefault(t => t.Drill == drill.Id && IsInVain(t)) is { } tried
-            ? Withhold(drill, WithheldReason.TriedInVain, string.Create(CultureInfo.InvariantCulture, $"{tried.Sessions} sessions, {Terms.Of(tried.Outcome)}"))
-            : null;
+    private DraftWithheld? InVain(Drill drill)
+    {
+        foreach (var tried in at.Facts.Tried)
+            if (tried.Drill == drill.Id && IsInVain(tried)) return Withhold(drill, WithheldReason.TriedInVain, string.Create(CultureInfo.InvariantCulture, $"{tried.Sessions} sessions, {Terms.Of(tried.Outcome)}"));
+        return null;
+    }
 
     /// <summary>No drill may push a measured fault further out, nor train what a standing pattern forbids.</summary>
     private DraftWithheld? Opposite(Drill drill)
     {
-        var pushed = drill.Opposites.Where(f => at.Lesson.Out(f) is not null).Concat(drill.Trains.Where(forbidden.Contains)).Order().ToList();
-        return pushed.Count == 0 ? null : Withhold(drill, WithheldReason.OppositeFault, pushed[0].ToString());
+        FaultId? pushed = null;
+        foreach (var fault in drill.Opposites) if (at.Lesson.Out(fault) is not null && !(pushed <= fault)) pushed = fault;
+        foreach (var fault in drill.Trains) if (forbidden.Contains(fault) && !(pushed <= fault)) pushed = fault;
+        return pushed is { } worst ? Withhold(drill, WithheldReason.OppositeFault, worst.ToString()) : null;
     }
 
     private static List<Region> Regions(LessonAtHand at, LimitStatus status) => [.. at.Facts.Student.Limits.Where(l => l.Status == status).Select(l => l.Region)];

@@ -7,6 +7,10 @@ namespace CoachOffice.Drafting.Ordering;
 internal static class GoalLaws
 {
     /// <summary>True when the measure serves the goal with the lesson's club.</summary>
-    public static bool Serves(LessonAtHand at, MeasureId measure, Goal goal) =>
-        at.Book.Goals.Where(g => g.Goal == goal).Any(g => g.Measures.Contains(measure) || (at.Facts.Club == Club.Driver && g.DriverOnly.Contains(measure)));
+    public static bool Serves(LessonAtHand at, MeasureId measure, Goal goal)
+    {
+        foreach (var law in at.Book.Goals)
+            if (law.Goal == goal && (law.Measures.Contains(measure) || (at.Facts.Club == Club.Driver && law.DriverOnly.Contains(measure)))) return true;
+        return false;
+    }
 }

@@ -25,7 +25,7 @@ internal sealed class KeyOfWork(LessonAtHand at, TrainAfterLaws laws, CauseGraph
         [
             IsReverseTilt(finding) && finding.Weight >= 2 ? 0 : 1,
             moment == Moment.Address && candidate.Pattern is not null ? 0 : 1,
-            candidates.Count(c => c.Fault != candidate.Fault && (laws.Waits(finding.Measure.Id, c.Finding.Measure.Id) || graph.ComesBefore(c.Fault, candidate.Fault))),
+            WaitsFor(candidate),
             -Worth(candidate),
             (int)moment,
             -finding.Weight,
@@ -34,14 +34,34 @@ internal sealed class KeyOfWork(LessonAtHand at, TrainAfterLaws laws, CauseGraph
         ]);
     }
 
+    /// <summary>How many other candidates come before it.</summary>
+    private int WaitsFor(Candidate candidate)
+    {
+        var count = 0;
+        foreach (var other in candidates)
+            if (other.Fault != candidate.Fault && (laws.Waits(candidate.Finding.Measure.Id, other.Finding.Measure.Id) || graph.ComesBefore(other.Fault, candidate.Fault))) count++;
+        return count;
+    }
+
     /// <summary>What work on it is worth: the weight of all it leads to, more for outcomes and goals, and for what waits on it.</summary>
     private int Worth(Candidate candidate)
     {
-        var reached = candidate.Reach.Select(at.Out).ToList();
+        var (worth, first, later) = (0, false, false);
         var goals = at.Facts.Student.Goals;
-        var worth = reached.Sum(f => f.Weight) + (OutcomeBonus * reached.Count(f => f.Measure.Outcome));
-        if (goals.Count > 0 && reached.Any(f => GoalLaws.Serves(at, f.Measure.Id, goals[0]))) worth += FirstGoalBonus;
-        if (goals.Skip(1).Any(goal => reached.Any(f => GoalLaws.Serves(at, f.Measure.Id, goal)))) worth += LaterGoalBonus;
-        return worth + at.Lesson.AllOut.Count(f => f.Fault != candidate.Fault && laws.Before(f.Measure.Id).Contains(candidate.Finding.Measure.Id));
+        foreach (var fault in candidate.Reach)
+        {
+            var finding = at.Out(fault);
+            worth += finding.Weight + (finding.Measure.Outcome ? OutcomeBonus : 0);
+            for (var i = 0; i < goals.Count; i++)
+            {
+                if (!GoalLaws.Serves(at, finding.Measure.Id, goals[i])) continue;
+                if (i == 0) first = true;
+                else later = true;
+            }
+        }
+
+        foreach (var finding in at.Lesson.Findings)
+            if (finding.IsOut && finding.Fault != candidate.Fault && laws.Before(finding.Measure.Id).Contains(candidate.Finding.Measure.Id)) worth++;
+        return worth + (first ? FirstGoalBonus : 0) + (later ? LaterGoalBonus : 0);
     }
 }

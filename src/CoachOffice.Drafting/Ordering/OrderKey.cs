@@ -18,5 +18,6 @@ internal sealed record OrderKey(IReadOnlyList<int> Parts) : IComparable<OrderKey
     }
 
     /// <summary>As in the trace: <c>k1=1 k2=1 ...</c>.</summary>
-    public override string ToString() => string.Join(' ', Parts.Select((part, i) => string.Create(CultureInfo.InvariantCulture, $"k{i + 1}={part}")));
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"k1={Parts[0]} k2={Parts[1]} k3={Parts[2]} k4={Parts[3]} k5={Parts[4]} k6={Parts[5]} k7={Parts[6]} k8={Parts[7]}");
 }

@@ -1,15 +1,17 @@
+using System.Collections.Concurrent;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 
 namespace CoachOffice.Drafting.Ordering;
 
-/// <summary>The laws of order by measure (E of the ordering), and what follows from them over several steps.</summary>
+/// <summary>The laws of order by measure (E of the ordering), and what follows from them over several steps; worked out once for all drafts by a book, on any thread.</summary>
 internal sealed class TrainAfterLaws(IReadOnlyList<TrainAfter> laws)
 {
-    private readonly Dictionary<MeasureId, IReadOnlyList<MeasureId>> _allBefore = [];
+    private readonly ConcurrentDictionary<MeasureId, IReadOnlyList<MeasureId>> _before = [];
+    private readonly ConcurrentDictionary<MeasureId, IReadOnlyList<MeasureId>> _allBefore = [];
 
     /// <summary>The measures a law names directly as coming before this one.</summary>
-    public IReadOnlyList<MeasureId> Before(MeasureId work) => [.. laws.Where(l => l.Work == work).SelectMany(l => l.After).Distinct()];
+    public IReadOnlyList<MeasureId> Before(MeasureId work) => _before.GetOrAdd(work, static (m, all) => [.. all.Where(l => l.Work == m).SelectMany(l => l.After).Distinct()], laws);
 
     /// <summary>All measures that come before this one, over any number of laws, nearest first.</summary>
     public IReadOnlyList<MeasureId> AllBefore(MeasureId work)

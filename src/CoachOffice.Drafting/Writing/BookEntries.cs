@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Text.Json.Nodes;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Drafting.Reading;
@@ -7,17 +8,21 @@ namespace CoachOffice.Drafting.Writing;
 /// <summary>A book entry by entry, each as canonical text, so that two books can be compared and one entry shown.</summary>
 public static class BookEntries
 {
+    // Writing all entries takes longer than anything done with them, and a save asks for those of one book several times.
+    private static readonly ConditionalWeakTable<LoadedRulebook, IReadOnlyDictionary<EntryId, string>> Known = [];
+
     /// <summary>Every entry of the book with its text, worked cases included.</summary>
     public static IReadOnlyDictionary<EntryId, string> Of(LoadedRulebook loaded)
     {
         ArgumentNullException.ThrowIfNull(loaded);
-        return Trees(loaded).ToDictionary(e => e.Key, e => Text(e.Value));
+        return Known.GetValue(loaded, static book => Trees(book).ToDictionary(e => e.Key, e => Text(e.Value)));
     }
 
     /// <summary>One entry's text, or null when the book has no such entry.</summary>
     public static string? Find(LoadedRulebook loaded, EntryId id)
     {
         ArgumentNullException.ThrowIfNull(loaded);
+        if (Known.TryGetValue(loaded, out var known)) return known.GetValueOrDefault(id);
         return Trees(loaded).Where(e => e.Key == id).Select(e => Text(e.Value)).FirstOrDefault();
     }
 

@@ -29,11 +29,12 @@ public static class BookTrial
         ArgumentNullException.ThrowIfNull(shipped);
         var read = RulebookReader.Load(shipped.Files.With(own));
         if (!read.TryGet(out var loaded)) return new TriedBook { Faults = read.Faults, Warnings = read.Warnings };
-        var failed = CaseRun.Failures(CompiledRulebook.Compile(loaded));
+        var compiled = CompiledRulebook.Compile(loaded);
+        var failed = CaseRun.Failures(compiled);
         if (failed.Count > 0) return new TriedBook { Faults = failed, Warnings = read.Warnings };
-        var anomalies = RuleBaseCheck.AtOnce(loaded);
+        var anomalies = RuleBaseCheck.AtOnce(compiled);
         if (anomalies.Any(a => a.Severity == AnomalySeverity.Refuse)) return new TriedBook { Faults = [.. anomalies.Where(a => a.Severity == AnomalySeverity.Refuse).Select(Told)], Warnings = read.Warnings };
-        return new TriedBook { Faults = [], Warnings = read.Warnings, Anomalies = anomalies, Shipped = shipped, Loaded = Canonical(shipped, loaded) };
+        return new TriedBook { Faults = [], Warnings = read.Warnings, Anomalies = anomalies, Shipped = shipped, Compiled = compiled.ReadFrom(Canonical(shipped, loaded)) };
     }
 
     // Rules that are each right and together senseless are told like any fault, where the first of them stands.

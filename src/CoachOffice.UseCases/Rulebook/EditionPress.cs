@@ -8,7 +8,7 @@ using NodaTime;
 namespace CoachOffice.UseCases.Rulebook;
 
 /// <summary>Takes a tried book into force as the next edition, in the caller's transaction.</summary>
-public sealed class EditionPress(OfficeDb db, AuditTrail trail, IClock clock)
+public sealed class EditionPress(OfficeDb db, Rulebooks rulebooks, AuditTrail trail, IClock clock)
 {
     private const string TheProgram = "the program";
 
@@ -17,7 +17,8 @@ public sealed class EditionPress(OfficeDb db, AuditTrail trail, IClock clock)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(wish);
-        var loaded = book.Loaded ?? throw new InvalidOperationException("A book with faults was never to be adopted.");
+        var compiled = book.Compiled ?? throw new InvalidOperationException("A book with faults was never to be adopted.");
+        var loaded = compiled.Loaded;
         var edition = Edition(book, loaded, standing, wish);
         if (!await db.KeptRulebooks.AnyAsync(b => b.Sha256 == loaded.Sha256, stop))
             db.KeptRulebooks.Add(new KeptRulebook(loaded.Sha256, loaded.Text.Own().Bundle(), edition.AdoptedAt, edition.ShippedSha256));
@@ -25,7 +26,11 @@ public sealed class EditionPress(OfficeDb db, AuditTrail trail, IClock clock)
         if (standing is null) db.BooksInForce.Add(BookInForce.First(edition));
         else standing.Row.Adopt(edition);
         if (wish.Actor is { } actor) trail.Add(actor, $"rulebook-{Domain.Terms.Of(wish.Kind)}", AuditSubject.Edition(edition.Number), $"edition:{edition.Number} book:{loaded.Sha256[..12]}");
-        return await db.TrySave(stop);
+        var saved = await db.TrySave(stop);
+
+        // The next draft finds it compiled, and other drafts need not wait while it compiles.
+        if (saved == Saved.Yes) rulebooks.Keep(compiled);
+        return saved;
     }
 
     private RulebookEdition Edition(TriedBook book, LoadedRulebook loaded, StandingBook? standing, EditionWish wish) => new()

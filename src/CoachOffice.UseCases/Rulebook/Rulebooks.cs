@@ -48,6 +48,13 @@ public sealed class Rulebooks(IServiceScopeFactory scopes) : IDisposable
         return await HashInForce.Rows(db, 1, stop) is not [var sha256] ? throw new InvalidOperationException("No rulebook was adopted: AdoptShippedRulebook runs at start-up.") : await For(sha256, stop);
     }
 
+    /// <summary>Takes a book that somebody has just compiled, so that nobody has to again.</summary>
+    public void Keep(CompiledRulebook book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        Remember(book);
+    }
+
     /// <inheritdoc/>
     public void Dispose() => _one.Dispose();
 

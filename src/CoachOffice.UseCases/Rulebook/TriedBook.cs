@@ -1,4 +1,5 @@
 using CoachOffice.Domain;
+using CoachOffice.Drafting;
 using CoachOffice.Drafting.Checks;
 using CoachOffice.Drafting.Reading;
 using CoachOffice.Drafting.Writing;
@@ -23,8 +24,11 @@ public sealed record TriedBook
     /// <summary>The shipped book below it.</summary>
     public ShippedBase? Shipped { get; init; }
 
+    /// <summary>The book in its canonical form, compiled.</summary>
+    public CompiledRulebook? Compiled { get; init; }
+
     /// <summary>The book in its canonical form.</summary>
-    public LoadedRulebook? Loaded { get; init; }
+    public LoadedRulebook? Loaded => Compiled?.Loaded;
 
     /// <summary>Its own changes in their one form.</summary>
     public string Own => Loaded is null ? "" : Loaded.Text.Files.GetValueOrDefault(OwnFiles.Kept, "");

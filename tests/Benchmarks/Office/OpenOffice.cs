@@ -1,6 +1,7 @@
 using CoachOffice.Data;
 using CoachOffice.Domain;
 using CoachOffice.UseCases;
+using CoachOffice.UseCases.Rulebook;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -11,10 +12,14 @@ internal sealed class OpenOffice : IAsyncDisposable
 {
     private readonly ServiceProvider _services;
 
-    public OpenOffice(string folder)
+    /// <param name="folder">The data folder.</param>
+    /// <param name="rules">Other rules than the shipped ones.</param>
+    public OpenOffice(string folder, ShippedRules? rules = null)
     {
         var configuration = new ConfigurationBuilder().Build();
-        _services = new ServiceCollection().AddSingleton<IConfiguration>(configuration).AddSingleton(DataFolder.At(folder)).AddCoachOffice(configuration).BuildServiceProvider();
+        var services = new ServiceCollection().AddSingleton<IConfiguration>(configuration).AddSingleton(DataFolder.At(folder));
+        if (rules is not null) services.AddSingleton(rules);
+        _services = services.AddCoachOffice(configuration).BuildServiceProvider();
     }
 
     /// <summary>For what opens a scope of its own.</summary>

@@ -46,4 +46,22 @@ public sealed class AnyPatternProperties
             foreach (var lesson in lessons.Select(readings => HouseBook.Context(HouseBook.Lesson(Club.Iron, readings))))
                 Assert.Equal(PatternEvaluator.Evaluate(book, lesson).Where(m => m.Holds).Select(m => m.Pattern.Id.Value), network.Fire(lesson).Select(p => p.Id.Value));
         }, iter: Drafted.Lessons);
+
+    [Fact]
+    public void Looked_up_by_measure_no_pattern_that_holds_or_nearly_does_is_missed_and_each_is_judged_as_before() =>
+        Gen.Select(Books, Readings.Array[6]).Sample((patterns, lessons) =>
+        {
+            var book = HouseBook.With(patterns);
+            var (network, index) = (PatternNetwork.Compile(book), new PatternIndex(book));
+            foreach (var lesson in lessons.Select(readings => HouseBook.Context(HouseBook.Lesson(Club.Iron, readings))))
+            {
+                var all = PatternEvaluator.Evaluate(book, lesson);
+                var near = index.Near(lesson, network.Fire(lesson));
+                Assert.Equal(all.Where(m => near.Any(n => n.Pattern == m.Pattern)).Select(Said), near.Select(Said));
+                Assert.All(all.Where(m => m.Holds || m.IsNearMiss || m.HoldsUp), m => Assert.Contains(near, n => n.Pattern == m.Pattern));
+            }
+        }, iter: Drafted.Lessons);
+
+    private static string Said(PatternMatch match) =>
+        $"{match.Pattern.Id.Value} {match.Holds}: {string.Join(", ", match.Matched.Select(f => f.Measure.Id.Value))}; {string.Join(", ", match.Missing.Select(m => m.Value))}; {string.Join(", ", match.Passed.Select(m => m.Value))}; {string.Join(", ", match.Against)}";
 }

@@ -3,17 +3,18 @@ using CoachOffice.Domain.Measuring;
 
 namespace CoachOffice.Drafting.Checks.Algebra;
 
-/// <summary>A set of lessons: for each measure of the book the cells it may lie in, by the measure's place in the space.</summary>
+/// <summary>A set of lessons: for some measures of the book the cells they may lie in, by the measure's place in the space; all others may lie anywhere. A box names a handful of some seventy measures, so only those are held.</summary>
 internal sealed class Box
 {
+    private readonly int[] _places;
     private readonly BigInteger[] _sides;
 
-    private Box(Space space, BigInteger[] sides, int others)
+    private Box(Space space, int[] places, BigInteger[] sides, int others)
     {
         Space = space;
         Others = others;
+        _places = places;
         _sides = sides;
-        NamedCount = Named.Count();
     }
 
     /// <summary>The space it lies in.</summary>
@@ -23,19 +24,19 @@ internal sealed class Box
     public int Others { get; }
 
     /// <summary>How many measures it says something of.</summary>
-    public int NamedCount { get; }
+    public int NamedCount => _places.Length;
 
-    /// <summary>The places of the measures it says something of.</summary>
-    public IEnumerable<int> Named => Enumerable.Range(0, _sides.Length).Where(i => _sides[i] != Space.At(i).All);
+    /// <summary>The places of the measures it says something of, in their order.</summary>
+    public IReadOnlyList<int> Named => _places;
 
     /// <summary>All lessons of a space in which so many measures besides are in range.</summary>
-    public static Box Everything(Space space, int others = 0) => new(space, [.. Enumerable.Range(0, space.Count).Select(i => space.At(i).All)], others);
+    public static Box Everything(Space space, int others = 0) => new(space, [], [], others);
 
     /// <summary>The cells the measure at a place may lie in.</summary>
-    public BigInteger Side(int place) => _sides[place];
+    public BigInteger Side(int place) => Array.BinarySearch(_places, place) is >= 0 and var at ? _sides[at] : Space.At(place).All;
 
     /// <summary>The cells a measure may lie in.</summary>
-    public BigInteger Side(MeasureId measure) => _sides[Space.PlaceOf(measure)];
+    public BigInteger Side(MeasureId measure) => Side(Space.PlaceOf(measure));
 
     /// <summary>The part in which a measure lies in these cells; null when there is none.</summary>
     public Box? And(MeasureId measure, BigInteger cells) => And(Space.PlaceOf(measure), cells);
@@ -44,17 +45,29 @@ internal sealed class Box
     public Box? And(Box other)
     {
         if (!Meets(other)) return null;
-        var both = new BigInteger[_sides.Length];
-        for (var i = 0; i < both.Length; i++) both[i] = _sides[i] & other._sides[i];
-        return new Box(Space, both, Math.Max(Others, other.Others));
+        var (places, sides) = (new List<int>(NamedCount + other.NamedCount), new List<BigInteger>(NamedCount + other.NamedCount));
+        for (int i = 0, j = 0; i < _places.Length || j < other._places.Length;)
+        {
+            var place = Math.Min(i < _places.Length ? _places[i] : int.MaxValue, j < other._places.Length ? other._places[j] : int.MaxValue);
+            var mine = i < _places.Length && _places[i] == place;
+            var its = j < other._places.Length && other._places[j] == place;
+            places.Add(place);
+            sides.Add(mine && its ? _sides[i] & other._sides[j] : mine ? _sides[i] : other._sides[j]);
+            if (mine) i++;
+            if (its) j++;
+        }
+
+        return new Box(Space, [.. places], [.. sides], Math.Max(Others, other.Others));
     }
 
     /// <summary>They share a lesson.</summary>
     public bool Meets(Box other)
     {
-        for (var i = 0; i < _sides.Length; i++)
+        for (int i = 0, j = 0; i < _places.Length && j < other._places.Length;)
         {
-            if ((_sides[i] & other._sides[i]).IsZero) return false;
+            if (_places[i] < other._places[j]) i++;
+            else if (_places[i] > other._places[j]) j++;
+            else if ((_sides[i++] & other._sides[j++]).IsZero) return false;
         }
 
         return true;
@@ -64,9 +77,11 @@ internal sealed class Box
     public bool IsInside(Box other)
     {
         if (other.Others > Others || other.NamedCount > NamedCount) return false;
-        for (var i = 0; i < _sides.Length; i++)
+        var i = 0;
+        for (var j = 0; j < other._places.Length; j++)
         {
-            if ((_sides[i] & other._sides[i]) != _sides[i]) return false;
+            while (i < _places.Length && _places[i] < other._places[j]) i++;
+            if (i == _places.Length || _places[i] != other._places[j] || (_sides[i] & other._sides[j]) != _sides[i]) return false;
         }
 
         return true;
@@ -78,11 +93,12 @@ internal sealed class Box
         if (other.Others > Others || !Meets(other)) return [this];
         List<Box> left = [];
         var rest = this;
-        for (var i = 0; i < _sides.Length; i++)
+        for (var j = 0; j < other._places.Length; j++)
         {
-            if (rest.And(i, Space.At(i).All & ~other._sides[i]) is not { } outside) continue;
+            var place = other._places[j];
+            if (rest.And(place, Space.At(place).All & ~other._sides[j]) is not { } outside) continue;
             left.Add(outside);
-            rest = rest.And(i, other._sides[i])!;
+            rest = rest.And(place, other._sides[j])!;
         }
 
         return left;
@@ -90,11 +106,14 @@ internal sealed class Box
 
     private Box? And(int place, BigInteger cells)
     {
-        var both = _sides[place] & cells;
+        var side = Side(place);
+        var both = side & cells;
         if (both.IsZero) return null;
-        if (both == _sides[place]) return this;
+        if (both == side) return this;
+        var at = Array.BinarySearch(_places, place);
+        if (at < 0) return new Box(Space, [.. _places[..~at], place, .. _places[~at..]], [.. _sides[..~at], both, .. _sides[~at..]], Others);
         BigInteger[] sides = [.. _sides];
-        sides[place] = both;
-        return new Box(Space, sides, Others);
+        sides[at] = both;
+        return new Box(Space, _places, sides, Others);
     }
 }

@@ -1,7 +1,7 @@
-using System.Text.Json.Nodes;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Students;
 using NodaTime.Text;
 
 namespace CoachOffice.Drafting.Reading.Canonical;
@@ -10,57 +10,97 @@ namespace CoachOffice.Drafting.Reading.Canonical;
 public static class CanonicalInput
 {
     /// <summary>RFC 8785 JSON of the facts, readings sorted by measure; what was not given and has no default is left out.</summary>
-    public static byte[] Write(LessonFacts facts) => CanonicalJson.Write(Tree(facts));
+    public static byte[] Write(LessonFacts facts) => Written(facts).Written.ToArray();
 
     /// <summary>SHA-256 of the canonical form, lower-case hexadecimal.</summary>
-    public static string Sha256(LessonFacts facts) => CanonicalJson.Sha256(Tree(facts));
+    public static string Sha256(LessonFacts facts) => Written(facts).Sha256();
 
-    private static JsonObject Tree(LessonFacts facts) => new()
+    private static CanonicalWriter Written(LessonFacts facts)
     {
-        ["asOf"] = LocalDatePattern.Iso.Format(facts.AsOf),
-        ["student"] = Student(facts.Student),
-        ["club"] = Terms.Of(facts.Club),
-        ["readings"] = List(facts.Readings.OrderBy(r => r.Measure.Value, StringComparer.Ordinal).Select(Reading)),
-        ["tried"] = List(facts.Tried.Select(Tried)),
-    };
-
-    private static JsonObject Student(StudentFacts student)
-    {
-        var map = new JsonObject
-        {
-            ["hand"] = Terms.Of(student.Hand),
-            ["level"] = Terms.Of(student.Level),
-            ["birthYear"] = student.BirthYear,
-            ["goals"] = List(student.Goals.Select(goal => (JsonNode)Terms.Of(goal))),
-            ["minutesPerWeek"] = student.MinutesPerWeek,
-            ["daysPerWeek"] = student.DaysPerWeek,
-            ["kit"] = List(student.Kit.Select(kit => (JsonNode)Terms.Of(kit))),
-            ["room"] = Terms.Of(student.Room),
-            ["limits"] = List(student.Limits.Select(Limit)),
-        };
-        if (student.ClubSpeedGoal is { } goal) map.Add("clubSpeedGoal", new JsonObject { ["value"] = goal.Value, ["unit"] = goal.Unit.Symbol });
-        if (student.HeightCm is { } height) map.Add("heightCm", height);
-        return map;
+        ArgumentNullException.ThrowIfNull(facts);
+        var to = new CanonicalWriter();
+        to.BeginMap();
+        Text(to, "asOf", LocalDatePattern.Iso.Format(facts.AsOf));
+        Text(to, "club", Terms.Of(facts.Club));
+        List(to, "readings", facts.Readings.OrderBy(r => r.Measure.Value, StringComparer.Ordinal), Reading);
+        to.Name("student");
+        Student(to, facts.Student);
+        List(to, "tried", facts.Tried, Tried);
+        to.EndMap();
+        return to;
     }
 
-    private static JsonObject Limit(Domain.Students.BodyLimit limit) => new() { ["region"] = Terms.Of(limit.Region), ["status"] = Terms.Of(limit.Status) };
-
-    private static JsonObject Reading(MeasuredValue reading)
+    private static void Student(CanonicalWriter to, StudentFacts student)
     {
-        var map = new JsonObject
+        to.BeginMap();
+        Number(to, "birthYear", student.BirthYear);
+        if (student.ClubSpeedGoal is { } goal)
         {
-            ["measure"] = reading.Measure.Value,
-            ["value"] = reading.Value.Value,
-            ["unit"] = reading.Value.Unit.Symbol,
-            ["readings"] = reading.Readings,
-            ["instrument"] = Terms.Of(reading.Instrument),
-        };
-        if (reading.FrameRate is { } rate) map.Add("frameRate", rate);
-        return map;
+            to.Name("clubSpeedGoal");
+            to.BeginMap();
+            Text(to, "unit", goal.Unit.Symbol);
+            Number(to, "value", goal.Value);
+            to.EndMap();
+        }
+
+        Number(to, "daysPerWeek", student.DaysPerWeek);
+        List(to, "goals", student.Goals, static (t, goal) => t.Text(Terms.Of(goal)));
+        Text(to, "hand", Terms.Of(student.Hand));
+        if (student.HeightCm is { } height) Number(to, "heightCm", height);
+        List(to, "kit", student.Kit, static (t, kit) => t.Text(Terms.Of(kit)));
+        Text(to, "level", Terms.Of(student.Level));
+        List(to, "limits", student.Limits, Limit);
+        Number(to, "minutesPerWeek", student.MinutesPerWeek);
+        Text(to, "room", Terms.Of(student.Room));
+        to.EndMap();
     }
 
-    private static JsonObject Tried(TriedDrill tried) =>
-        new() { ["drill"] = tried.Drill.Value, ["sessions"] = tried.Sessions, ["outcome"] = Terms.Of(tried.Outcome) };
+    private static void Limit(CanonicalWriter to, BodyLimit limit)
+    {
+        to.BeginMap();
+        Text(to, "region", Terms.Of(limit.Region));
+        Text(to, "status", Terms.Of(limit.Status));
+        to.EndMap();
+    }
 
-    private static JsonArray List(IEnumerable<JsonNode> items) => new([.. items]);
+    private static void Reading(CanonicalWriter to, MeasuredValue reading)
+    {
+        to.BeginMap();
+        if (reading.FrameRate is { } rate) Number(to, "frameRate", rate);
+        Text(to, "instrument", Terms.Of(reading.Instrument));
+        Text(to, "measure", reading.Measure.Value);
+        Number(to, "readings", reading.Readings);
+        Text(to, "unit", reading.Value.Unit.Symbol);
+        Number(to, "value", reading.Value.Value);
+        to.EndMap();
+    }
+
+    private static void Tried(CanonicalWriter to, TriedDrill tried)
+    {
+        to.BeginMap();
+        Text(to, "drill", tried.Drill.Value);
+        Text(to, "outcome", Terms.Of(tried.Outcome));
+        Number(to, "sessions", tried.Sessions);
+        to.EndMap();
+    }
+
+    private static void Text(CanonicalWriter to, string name, string value)
+    {
+        to.Name(name);
+        to.Text(value);
+    }
+
+    private static void Number(CanonicalWriter to, string name, double value)
+    {
+        to.Name(name);
+        to.Number(value);
+    }
+
+    private static void List<T>(CanonicalWriter to, string name, IEnumerable<T> items, Action<CanonicalWriter, T> write)
+    {
+        to.Name(name);
+        to.BeginList();
+        foreach (var item in items) write(to, item);
+        to.EndList();
+    }
 }

@@ -1,4 +1,6 @@
 using System.Text;
+using System.Text.Json.Nodes;
+using CoachOffice.Domain;
 using CoachOffice.Drafting.Reading.Canonical;
 using CoachOffice.Drafting.Tests.Properties;
 using CsCheck;
@@ -14,6 +16,13 @@ public sealed class CanonicalInputReaderTests
         var read = CanonicalInputReader.Read(Encoding.UTF8.GetString(written));
         Assert.Equal(written, CanonicalInput.Write(read));
         Assert.Equal(Drafter.Draft(HouseBook.Compiled, facts).Findings, Drafter.Draft(HouseBook.Compiled, read).Findings);
+    }, iter: 500);
+
+    [Fact]
+    public void It_is_written_as_canonical_json_is() => RandomLessons.One.Sample(facts =>
+    {
+        var written = CanonicalInput.Write(facts);
+        Assert.Equal(CanonicalJson.Write(JsonNode.Parse(written)), written);
     }, iter: 500);
 
     [Fact]
