@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 
@@ -8,6 +9,9 @@ namespace CoachOffice.Domain;
 public sealed class CanonicalWriter
 {
     private const int Usual = 4096;
+
+    /// <summary>Bytes of the longest number .NET writes.</summary>
+    private const int LongestNumber = 32;
 
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
@@ -82,7 +86,11 @@ public sealed class CanonicalWriter
     public void Number(double value)
     {
         Separate();
-        Raw(ShortestNumber.Of(value));
+        var room = _bytes.GetSpan(LongestNumber);
+
+        // As ShortestNumber says: the same as .NET writes where that has no exponent.
+        if (value != 0 && double.IsFinite(value) && value.TryFormat(room, out var written, "R", CultureInfo.InvariantCulture) && !room[..written].Contains((byte)'E')) _bytes.Advance(written);
+        else Raw(ShortestNumber.Of(value));
     }
 
     private void Separate()
@@ -91,5 +99,5 @@ public sealed class CanonicalWriter
         _follows = true;
     }
 
-    private void Raw(string text) => _bytes.Advance(Strict.GetBytes(text, _bytes.GetSpan(Strict.GetMaxByteCount(text.Length))));
+    private void Raw(string text) => _bytes.Advance(Strict.GetBytes(text, _bytes.GetSpan(text.Length * 3)));
 }

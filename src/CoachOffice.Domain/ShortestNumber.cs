@@ -10,6 +10,10 @@ internal static class ShortestNumber
     {
         if (!double.IsFinite(value)) throw new ArgumentException("JSON has no such number.", nameof(value));
         if (value == 0) return "0";
+
+        // Where .NET writes no exponent, ECMAScript writes the very same.
+        var plain = value.ToString("R", CultureInfo.InvariantCulture);
+        if (!plain.Contains('E', StringComparison.Ordinal)) return plain;
         var (digits, point) = Parts(Math.Abs(value));
         return (value < 0 ? "-" : "") + Lay(digits, point);
     }

@@ -68,8 +68,8 @@ public sealed class GradingContext
 
     private Limits Adjusted(MeasureId measure, Limits limits)
     {
-        foreach (var rule in _book.Adjustments.Where(a => a.Measure == measure && _facts.Age >= a.FromAge && a.Levels?.Contains(_facts.Student.Level) != false))
-            limits = new Limits(limits.Low + rule.LowBy, limits.High + rule.HighBy);
+        foreach (var rule in _book.Adjustments)
+            if (rule.Measure == measure && _facts.Age >= rule.FromAge && rule.Levels?.Contains(_facts.Student.Level) != false) limits = new Limits(limits.Low + rule.LowBy, limits.High + rule.HighBy);
         return limits;
     }
 

@@ -24,9 +24,8 @@ public static class LessonGrading
 
     private static (MeasuredValue Value, ReadingError Error)? Derive(Rulebook book, Measure measure, IReadOnlyList<MeasuredValue> readings)
     {
-        if (measure.Derived is not { } derivation) return null;
+        if (measure.Derived is not { } derivation || !AllRead(derivation, readings)) return null;
         var parts = derivation.Parts.Select(id => readings.FirstOrDefault(r => r.Measure == id)).OfType<MeasuredValue>().ToList();
-        if (parts.Count < derivation.Parts.Count) return null;
         var values = parts.Select(p => InOwnUnit(book, p)).ToList();
         if (derivation.Kind == DerivationKind.Ratio && values[1] == 0) return null;
         var value = derivation.Kind == DerivationKind.Sum ? values.Sum() : values[0] / values[1];
@@ -39,6 +38,12 @@ public static class LessonGrading
             FrameRate = parts.Min(p => p.FrameRate),
         };
         return (taken, ErrorOf(book, measure, taken, parts));
+    }
+
+    private static bool AllRead(Derivation derivation, IReadOnlyList<MeasuredValue> readings)
+    {
+        foreach (var part in derivation.Parts) if (!readings.Any(r => r.Measure == part)) return false;
+        return true;
     }
 
     /// <summary>A sum carries the errors of its parts. A ratio has an error of its own: its two parts come from the same swings and rise and fall together.</summary>

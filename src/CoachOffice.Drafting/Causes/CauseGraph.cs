@@ -35,11 +35,20 @@ internal sealed class CauseGraph
     public static Moment RootMoment(Measure measure) => measure.Id == NamedMeasures.ImpactShouldersOpen ? Moment.EarlyDownswing : measure.Moment;
 
     /// <summary>The edge reported as the cause of a fault: the one of least precedence, then id; null when nothing explains it.</summary>
-    public CauseEdge? CauseOf(FaultId fault) =>
-        _edges.Where(e => e.To == fault).OrderBy(e => e.By.Precedence).ThenBy(e => e.By.Id.Value, StringComparer.Ordinal).FirstOrDefault();
+    public CauseEdge? CauseOf(FaultId fault)
+    {
+        CauseEdge? first = null;
+        foreach (var edge in _edges)
+            if (edge.To == fault && (first is null || IsBefore(edge, first))) first = edge;
+        return first;
+    }
 
     /// <summary>The first standing pattern with this root, or null.</summary>
-    public StandingPattern? PatternOf(FaultId root) => Standing.FirstOrDefault(s => s.Root == root);
+    public StandingPattern? PatternOf(FaultId root)
+    {
+        foreach (var standing in Standing) if (standing.Root == root) return standing;
+        return null;
+    }
 
     /// <summary>A standing pattern with the first root is to be trained before one with the second.</summary>
     public bool ComesBefore(FaultId first, FaultId second)
@@ -65,9 +74,12 @@ internal sealed class CauseGraph
     {
         var found = new List<FaultId> { from };
         for (var i = 0; i < found.Count; i++)
-            found.AddRange(_edges.Where(e => e.From == found[i]).Select(e => e.To).Distinct().Where(f => !found.Contains(f)));
+            foreach (var edge in _edges) if (edge.From == found[i] && !found.Contains(edge.To)) found.Add(edge.To);
         return found;
     }
+
+    private static bool IsBefore(CauseEdge one, CauseEdge other) =>
+        one.By.Precedence != other.By.Precedence ? one.By.Precedence < other.By.Precedence : string.CompareOrdinal(one.By.Id.Value, other.By.Id.Value) < 0;
 
     private void OpenCircles(LessonAtHand at)
     {

@@ -30,7 +30,7 @@ internal sealed class Ladders(LessonAtHand at, Withholding withholding)
             if (candidate.IsProvisional && rung.Stage > Stage.Half) break;
             var before = withheld.Count;
             if (Climb(rung, week, withheld) is { } fits) rungs.Add(fits);
-            else missed.Add(MissedRung.Of(rung.Stage, withheld.Skip(before)));
+            else missed.Add(MissedRung.Of(rung.Stage, withheld, before));
         }
 
         return new Ladder(rungs, withheld, missed);
@@ -39,8 +39,9 @@ internal sealed class Ladders(LessonAtHand at, Withholding withholding)
     private LadderRung? Climb(Rung rung, Week week, List<DraftWithheld> withheld)
     {
         var usable = new List<Drill>();
-        foreach (var drill in rung.Drills.Select(id => at.Book.Find(id)!))
+        foreach (var id in rung.Drills)
         {
+            var drill = at.Book.Find(id)!;
             if (withholding.Of(drill, rung.Stage) is { } reason) withheld.Add(reason);
             else usable.Add(drill);
         }

@@ -16,9 +16,13 @@ internal sealed record MissedRung(Stage Stage, WithheldReason? Because)
     ];
 
     /// <summary>The stage with the easiest of the reasons for which its drills were withheld.</summary>
-    public static MissedRung Of(Stage stage, IEnumerable<DraftWithheld> withheld)
+    /// <param name="stage">The stage.</param>
+    /// <param name="withheld">The drills withheld so far.</param>
+    /// <param name="from">Where those of this stage begin.</param>
+    public static MissedRung Of(Stage stage, IReadOnlyList<DraftWithheld> withheld, int from)
     {
-        var reasons = withheld.Select(w => w.Reason).ToHashSet();
-        return new MissedRung(stage, EasiestFirst.Where(reasons.Contains).Select(r => (WithheldReason?)r).FirstOrDefault());
+        var easiest = EasiestFirst.Length;
+        for (var i = from; i < withheld.Count; i++) easiest = Math.Min(easiest, Array.IndexOf(EasiestFirst, withheld[i].Reason));
+        return new MissedRung(stage, easiest < EasiestFirst.Length ? EasiestFirst[easiest] : null);
     }
 }

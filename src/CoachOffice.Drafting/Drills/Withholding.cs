@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
@@ -14,6 +15,9 @@ internal sealed class Withholding(LessonAtHand at, IReadOnlyList<FaultId> forbid
 
     /// <summary>Six sessions or more without a change count as in vain.</summary>
     private const int SessionsToJudge = 6;
+
+    // Said of the same drills in draft after draft.
+    private static readonly ConditionalWeakTable<Drill, string> RoomsOf = [];
 
     private readonly List<Region> _current = Regions(at, LimitStatus.Current);
     private readonly List<Region> _past = Regions(at, LimitStatus.Past);
@@ -44,7 +48,9 @@ internal sealed class Withholding(LessonAtHand at, IReadOnlyList<FaultId> forbid
     private DraftWithheld? Kit(Drill drill)
     {
         if (HasAll(drill.Kit)) return null;
-        return Withhold(drill, WithheldReason.Kit, string.Join(", ", drill.Kit.Except(Student.Kit).Order().Select(k => Terms.Of(k))));
+        List<Kit> missing = [.. drill.Kit.Where(k => !Student.Kit.Contains(k)).Distinct()];
+        missing.Sort();
+        return Withhold(drill, WithheldReason.Kit, string.Join(", ", missing.Select(k => Terms.Of(k))));
     }
 
     private bool HasAll(IReadOnlyList<Kit> kit)
@@ -55,7 +61,7 @@ internal sealed class Withholding(LessonAtHand at, IReadOnlyList<FaultId> forbid
 
     private DraftWithheld? Room(Drill drill, Stage stage)
     {
-        if (!drill.Rooms.Contains(Student.Room)) return Withhold(drill, WithheldReason.Room, string.Join(", ", drill.Rooms.Order().Select(r => Terms.Of(r))));
+        if (!drill.Rooms.Contains(Student.Room)) return Withhold(drill, WithheldReason.Room, RoomsOf.GetValue(drill, static d => string.Join(", ", d.Rooms.Order().Select(r => Terms.Of(r)))));
         if (Student.Room == Domain.Students.Room.Home && stage >= Stage.Full && drill.Club != DrillClub.None) return Withhold(drill, WithheldReason.Room, "no full speed at home");
         if (Student.Room == Domain.Students.Room.Garden && drill.Kit.Contains(Domain.Students.Kit.Ball)) return Withhold(drill, WithheldReason.Room, "no real ball in a garden");
         return null;

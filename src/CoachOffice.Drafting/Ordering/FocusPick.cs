@@ -96,9 +96,15 @@ internal sealed class FocusPick
     private static bool Forbids(Candidate one, Candidate other) => one.Pattern?.Forbids.Contains(other.Fault) == true;
 
     /// <summary>Findings still out that a law or a pattern puts before this fault, nearest law first.</summary>
-    private IEnumerable<Finding> Unmet(Candidate candidate) =>
-        _laws.AllBefore(candidate.Finding.Measure.Id).Select(_at.Lesson.Find).OfType<Finding>().Where(f => f.IsOut && f.Fault != candidate.Fault && !_graph.IsGripAlone(f))
-            .Union(_at.Lesson.AllOut.Where(f => _graph.ComesBefore(f.Fault!.Value, candidate.Fault)));
+    private List<Finding> Unmet(Candidate candidate)
+    {
+        var unmet = new List<Finding>();
+        foreach (var measure in _laws.AllBefore(candidate.Finding.Measure.Id))
+            if (_at.Lesson.Find(measure) is { IsOut: true } finding && finding.Fault != candidate.Fault && !_graph.IsGripAlone(finding)) unmet.Add(finding);
+        foreach (var finding in _at.Lesson.Findings)
+            if (finding.IsOut && _graph.ComesBefore(finding.Fault!.Value, candidate.Fault) && !unmet.Contains(finding)) unmet.Add(finding);
+        return unmet;
+    }
 
     private Candidate Chosen(string rule, Candidate candidate)
     {

@@ -33,6 +33,10 @@ internal static class SortFaults
     /// <summary>Everything a pattern would explain if it held.</summary>
     public static IEnumerable<FaultId> Consequences(PatternMatch match) => match.Pattern.Explains.Concat(match.Pattern.ExplainsIfPresent).Except(match.Pattern.Root);
 
+    /// <summary>A pattern would explain this fault if it held.</summary>
+    public static bool IsConsequence(PatternMatch match, FaultId fault) =>
+        (match.Pattern.Explains.Contains(fault) || match.Pattern.ExplainsIfPresent.Contains(fault)) && !match.Pattern.Root.Contains(fault);
+
     private static DraftParked? ReasonToPark(Finding finding, LessonAtHand at, CauseGraph graph)
     {
         var fault = finding.Fault!.Value;

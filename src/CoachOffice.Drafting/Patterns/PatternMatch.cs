@@ -31,8 +31,17 @@ public sealed record PatternMatch
     public bool IsUndecided => !Holds && Matched.Count > 0 && Missing.Count > 0 && Objections.Count == 0;
 
     /// <summary>Undecided, and a fault it would explain waits for the missing readings.</summary>
-    public bool HoldsUp => IsUndecided && Pattern.Unread != UnreadReadings.Suggest && Matched.Any(f => f.Weight >= 2);
+    public bool HoldsUp => IsUndecided && Pattern.Unread != UnreadReadings.Suggest && HasWeight;
 
     /// <summary>Not fired, something speaks for it, and no more than one thing stands in the way.</summary>
-    public bool IsNearMiss => !Holds && Matched.Any(f => f.Weight >= 2) && (IsUndecided || (Objections.Count == 1 && Missing.Count == 0));
+    public bool IsNearMiss => !Holds && HasWeight && (IsUndecided || (Objections.Count == 1 && Missing.Count == 0));
+
+    private bool HasWeight
+    {
+        get
+        {
+            foreach (var finding in Matched) if (finding.Weight >= 2) return true;
+            return false;
+        }
+    }
 }

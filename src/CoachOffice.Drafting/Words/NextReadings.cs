@@ -45,14 +45,22 @@ internal sealed class NextReadings(LessonAtHand at, IReadOnlyList<PatternMatch> 
     }
 
     private IEnumerable<PatternMatch> Undecided(FaultId fault) =>
-        matches.Where(m => m.HoldsUp && SortFaults.Consequences(m).Contains(fault)).OrderBy(m => m.Missing.Count);
+        matches.Where(m => m.HoldsUp && SortFaults.IsConsequence(m, fault)).OrderBy(m => m.Missing.Count);
 
     /// <summary>One more reading is worth the trouble where it could name a cause for a fault that has none, or settle what a fault without a pattern belongs to.</summary>
-    private bool WouldTell(PatternMatch match) =>
-        NewlyExplained(match).Any() || match.Pattern.Root.Any(r => at.Lesson.Out(r) is { Weight: >= 2 } && graph.PatternOf(r) is null && graph.CauseOf(r) is null);
+    private bool WouldTell(PatternMatch match)
+    {
+        foreach (var finding in at.Lesson.Findings) if (IsNewlyExplained(match, finding)) return true;
+        foreach (var root in match.Pattern.Root)
+            if (at.Lesson.Out(root) is { Weight: >= 2 } && graph.PatternOf(root) is null && graph.CauseOf(root) is null) return true;
+        return false;
+    }
 
-    private IEnumerable<Finding> NewlyExplained(PatternMatch match) =>
-        SortFaults.Consequences(match).Select(at.Lesson.Out).OfType<Finding>().Where(f => f.Weight >= 2 && graph.CauseOf(f.Fault!.Value) is null).OrderBy(f => f.Measure.Row);
+    /// <summary>By row.</summary>
+    private IEnumerable<Finding> NewlyExplained(PatternMatch match) => at.Lesson.Findings.Where(f => IsNewlyExplained(match, f));
+
+    private bool IsNewlyExplained(PatternMatch match, Finding finding) =>
+        finding.Weight >= 2 && SortFaults.IsConsequence(match, finding.Fault!.Value) && graph.CauseOf(finding.Fault!.Value) is null;
 
     private void Open(PatternMatch match)
     {

@@ -28,10 +28,16 @@ internal sealed class PlanCautions(LessonAtHand at, Picked picked)
            orderby caution.Occasion, caution.Id.Value
            select Filled(caution, concerned),
         .. from caution in at.Book.Cautions
-           where caution.Occasion == CautionOccasion.Drill && _drills.Any(d => d.Cautions.Contains(caution.Id))
+           where caution.Occasion == CautionOccasion.Drill && IsNamed(caution.Id)
            orderby caution.Id.Value
            select Filled(caution, [.. _drills.Where(d => d.Cautions.Contains(caution.Id)).Select(d => d.Name)]),
     ];
+
+    private bool IsNamed(CautionId caution)
+    {
+        foreach (var drill in _drills) if (drill.Cautions.Contains(caution)) return true;
+        return false;
+    }
 
     private static DraftCaution Filled(Caution caution, IReadOnlyList<string> concerned) =>
         new(caution.Id.Value, Sentences.UpperFirst(caution.Text.Replace("{0}", Sentences.Listed(concerned), StringComparison.Ordinal)));
@@ -69,13 +75,17 @@ internal sealed class PlanCautions(LessonAtHand at, Picked picked)
         _ => null,
     };
 
-    private MeasuredValue? Taken(Finding finding) => at.Facts.Readings.FirstOrDefault(r => r.Measure == finding.Measure.Id);
+    private MeasuredValue? Taken(Finding finding)
+    {
+        foreach (var reading in at.Facts.Readings) if (reading.Measure.Value == finding.Measure.Id.Value) return reading;
+        return null;
+    }
 
     private static IReadOnlyList<string>? When(bool given) => given ? [] : null;
 
     private List<string>? Names(Func<Finding, bool> concerned) =>
-        at.Lesson.Findings.Where(concerned).Select(f => Sentences.LowerFirst(f.Measure.Name)).ToList() is { Count: > 0 } names ? names : null;
+        at.Lesson.Findings.Any(concerned) ? [.. at.Lesson.Findings.Where(concerned).Select(f => Sentences.LowerFirst(f.Measure.Name))] : null;
 
-    private List<string>? Regions(LimitStatus status) =>
+    private List<string>? Regions(LimitStatus status) => Student.Limits.Count == 0 ? null :
         Student.Limits.Where(l => l.Status == status).Select(l => l.Region).Distinct().Order().Select(r => Terms.Of(r).Replace('-', ' ')).ToList() is { Count: > 0 } regions ? regions : null;
 }

@@ -25,10 +25,12 @@ internal static class Sentences
     public static string Number(double value) => Math.Round((decimal)value, 2, MidpointRounding.AwayFromZero).ToString("0.##", CultureInfo.InvariantCulture);
 
     /// <summary>For the middle of a sentence.</summary>
-    public static string LowerFirst(string name) => name.Length > 1 && char.IsUpper(name[1]) ? name : char.ToLowerInvariant(name[0]) + name[1..];
+    public static string LowerFirst(string name) => name.Length > 1 && char.IsUpper(name[1]) ? name : Begun(char.ToLowerInvariant(name[0]), name);
 
     /// <summary>For the beginning of a sentence.</summary>
-    public static string UpperFirst(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+    public static string UpperFirst(string text) => text.Length == 0 ? text : Begun(char.ToUpperInvariant(text[0]), text);
+
+    private static string Begun(char first, string text) => text[0] == first ? text : string.Concat([first], text.AsSpan(1));
 
     /// <summary>One, two and three as a person lists them.</summary>
     public static string Listed(IReadOnlyList<string> words) => words.Count < 2 ? string.Concat(words) : $"{string.Join(", ", words.SkipLast(1))} and {words[^1]}";
