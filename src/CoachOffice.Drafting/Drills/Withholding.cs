@@ -38,11 +38,18 @@ internal sealed class Withholding(LessonAtHand at, IReadOnlyList<FaultId> forbid
     /// <summary>Any limit of today leaves rehearsal only: a swing loads the whole body.</summary>
     private DraftWithheld? Limit(Drill drill, Stage stage)
     {
-        if (_current.Count + _past.Count == 0) return null;
-        var loaded = _current.Where(r => drill.Loads.Any(load => load.Region == r))
-            .Concat(_past.Where(r => drill.Loads.Any(load => load.Region == r && load.MoreThanSwing))).ToList();
-        if (loaded.Count == 0 && _current.Count > 0 && stage > Stage.Rehearse) loaded = _current;
-        return loaded.Count == 0 ? null : Withhold(drill, WithheldReason.Limit, string.Join(", ", loaded.Select(r => Terms.Of(r)).Distinct().Order(StringComparer.Ordinal)));
+        List<Region>? loaded = null;
+        foreach (var region in _current) if (Loads(drill, region, moreThanSwing: false)) (loaded ??= []).Add(region);
+        foreach (var region in _past) if (Loads(drill, region, moreThanSwing: true)) (loaded ??= []).Add(region);
+        if (loaded is null && _current.Count > 0 && stage > Stage.Rehearse) loaded = _current;
+        if (loaded is null) return null;
+        return Withhold(drill, WithheldReason.Limit, loaded is [var only] ? Terms.Of(only) : string.Join(", ", loaded.Select(r => Terms.Of(r)).Distinct().Order(StringComparer.Ordinal)));
+    }
+
+    private static bool Loads(Drill drill, Region region, bool moreThanSwing)
+    {
+        foreach (var load in drill.Loads) if (load.Region == region && (load.MoreThanSwing || !moreThanSwing)) return true;
+        return false;
     }
 
     private DraftWithheld? Kit(Drill drill)

@@ -117,7 +117,7 @@ internal sealed class ConditionTest(LessonContext lesson, Pattern pattern, Func<
 
         if (notes is not null && truth != Truth.No)
         {
-            foreach (var branch in condition.Any.Where(b => Branch(b, null, excludes) == truth)) Note(branch, truth, notes, excludes);
+            foreach (var branch in condition.Any) if (Branch(branch, null, excludes) == truth) Note(branch, truth, notes, excludes);
         }
 
         return truth;

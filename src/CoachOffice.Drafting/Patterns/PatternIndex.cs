@@ -32,12 +32,13 @@ internal sealed class PatternIndex
         }
 
         var near = new List<PatternMatch>();
+        Func<PatternId, bool> fires = id => QuickLook.Holds(id, fired);
         for (var word = 0; word < suspects.Length; word++)
         {
             for (var left = suspects[word]; left != 0; left &= left - 1)
             {
                 var pattern = _patterns[(word * Bits) + System.Numerics.BitOperations.TrailingZeroCount(left)];
-                if (pattern.IsNear(lesson, fired)) near.Add(PatternEvaluator.Weigh(pattern.Parts, new ConditionTest(lesson, pattern.Parts.Pattern, id => QuickLook.Holds(id, fired))));
+                if (pattern.IsNear(lesson, fired)) near.Add(PatternEvaluator.Weigh(pattern.Parts, new ConditionTest(lesson, pattern.Parts.Pattern, fires)));
             }
         }
 
