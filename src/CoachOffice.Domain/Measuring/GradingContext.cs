@@ -16,7 +16,6 @@ public sealed class GradingContext
 
     private readonly Rulebook _book;
     private readonly LessonFacts _facts;
-    private readonly HashSet<MeasureId> _read;
 
     /// <summary>The context of one lesson.</summary>
     public GradingContext(Rulebook book, LessonFacts facts)
@@ -25,11 +24,15 @@ public sealed class GradingContext
         ArgumentNullException.ThrowIfNull(facts);
         _book = book;
         _facts = facts;
-        _read = [.. facts.Readings.Select(r => r.Measure)];
     }
 
     /// <summary>True when nobody read the measure itself.</summary>
-    public bool IsDerived(MeasureId measure) => !_read.Contains(measure);
+    public bool IsDerived(MeasureId measure)
+    {
+        // Contexts are made more often than they are asked this, so no table of the readings is kept.
+        foreach (var reading in _facts.Readings) if (reading.Measure.Value == measure.Value) return false;
+        return true;
+    }
 
     /// <summary>The range and step this student's value is held against.</summary>
     public HeldRange Hold(Measure measure)

@@ -14,7 +14,7 @@ internal static class SortFaults
 
     public static Sorted Of(LessonAtHand at, CauseGraph graph, IReadOnlyList<PatternMatch> matches)
     {
-        var open = matches.Where(m => m.HoldsUp).SelectMany(Consequences).ToHashSet();
+        List<PatternMatch> open = [.. matches.Where(m => m.HoldsUp)];
         List<Candidate> candidates = [], undecided = [];
         List<DraftParked> parked = [];
         foreach (var finding in at.Lesson.Findings.Where(f => f.Fault is not null))
@@ -22,16 +22,13 @@ internal static class SortFaults
             var fault = finding.Fault!.Value;
             if (ReasonToPark(finding, at, graph) is { } reason) parked.Add(reason);
             else if (graph.PatternOf(fault) is { } root) candidates.Add(new Candidate(fault, finding, root.Pattern, graph.Reach(fault)));
-            else if (open.Contains(fault)) undecided.Add(new Candidate(fault, finding, null, graph.Reach(fault), IsProvisional: true));
+            else if (open.Exists(m => IsConsequence(m, fault))) undecided.Add(new Candidate(fault, finding, null, graph.Reach(fault), IsProvisional: true));
             else candidates.Add(new Candidate(fault, finding, null, graph.Reach(fault)));
         }
 
         parked.AddRange(NoFaultSides(at));
         return new Sorted(candidates, undecided, parked);
     }
-
-    /// <summary>Everything a pattern would explain if it held.</summary>
-    public static IEnumerable<FaultId> Consequences(PatternMatch match) => match.Pattern.Explains.Concat(match.Pattern.ExplainsIfPresent).Except(match.Pattern.Root);
 
     /// <summary>A pattern would explain this fault if it held.</summary>
     public static bool IsConsequence(PatternMatch match, FaultId fault) =>
