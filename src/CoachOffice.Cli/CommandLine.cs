@@ -30,7 +30,7 @@ public static class CommandLine
         foreach (var error in parsed.Errors) report.Error(error.Message);
         if (parsed.Errors.Count > 0)
         {
-            report.Error("Usage: check-rulebook [--rules DIR] [--coverage] | draft FILE [--text] [--rules DIR] | catalogue [--rules DIR] [--check]; --help says more.");
+            report.Error("Usage: check-rulebook [--rules DIR] [--own FILE] [--coverage] | rulebook export --as MAIL [--edition N] [--data DIR] | rulebook import FILE --as MAIL [--why TEXT] [--look] [--data DIR] | draft FILE [--text] [--rules DIR] | catalogue [--rules DIR] [--check]; --help says more.");
             return ExitCode.Usage;
         }
 
@@ -43,6 +43,7 @@ public static class CommandLine
     private static RootCommand Commands(Report report) => new("The rulebook and the drafts of a golf instructor's office, without the office.")
     {
         CheckRulebook.Command(report),
+        ExchangeRules.Command(report),
         DraftLesson.Command(report),
         WriteCatalogue.Command(report),
     };

@@ -34,6 +34,7 @@ public static class AddingCoachOffice
         services.TryAddSingleton(ShippedRules.Find());
         services.TryAddSingleton<Rulebooks>();
         services.TryAddSingleton<Replays>();
+        services.TryAddSingleton<StandingAnomalies>();
         services.AddLogging();
         services.AddDataProtection().SetApplicationName("CoachOffice").PersistKeysToDbContext<OfficeDb>();
         AddAccounts(services);

@@ -62,6 +62,16 @@ public sealed class Visitor(OfficeHost office)
         return Follow(new HttpRequestMessage(HttpMethod.Post, address) { Content = parts });
     }
 
+    /// <summary>Sends a form with a file chosen.</summary>
+    public Task SendFile(string form, (string Field, string Name, byte[] Bytes) file, params (string Name, string Value)[] filled)
+    {
+        var sent = Page.QuerySelector<IHtmlFormElement>(form) ?? throw new InvalidOperationException($"No form '{form}' on {Path}.");
+        var parts = new MultipartFormDataContent { { new ByteArrayContent(file.Bytes), $"\"{file.Field}\"", file.Name } };
+        foreach (var (name, value) in Fields(sent).Where(f => f.Key != file.Field && filled.All(x => x.Name != f.Key))) parts.Add(new StringContent(value), $"\"{name}\"");
+        foreach (var (name, value) in filled) parts.Add(new StringContent(value), $"\"{name}\"");
+        return Follow(new HttpRequestMessage(HttpMethod.Post, Answer.RequestMessage!.RequestUri!.AbsolutePath) { Content = parts });
+    }
+
     private Task Send(string form, (string Name, string? Value)[] filled, bool part) =>
         Send(Page.QuerySelector<IHtmlFormElement>(form) ?? throw new InvalidOperationException($"No form '{form}' on {Path}."), filled, part);
 

@@ -1,6 +1,7 @@
 using System.Text;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Plans;
+using CoachOffice.Drafting.Reading;
 using CoachOffice.Drafting.Reading.Canonical;
 
 namespace CoachOffice.Drafting.Checks;
@@ -25,6 +26,22 @@ public sealed record Anomaly
 
     /// <summary>The kind in plain words.</summary>
     public string Name => Terms.Of(Kind).Replace('-', ' ');
+
+    /// <summary>The name inside the first entry that it is about, for a form that shows it there; <see cref="Fault.WholeFile"/> for the entry as a whole.</summary>
+    public string Field => (Entries[0].Kind, Kind) switch
+    {
+        ("patterns", AnomalyKind.NeverTrue or AnomalyKind.AlwaysTrue or AnomalyKind.SaidTwice) => "when",
+        ("patterns", AnomalyKind.InsideAnother or AnomalyKind.Masked) => "precedence",
+        ("patterns", AnomalyKind.Conflict) => "root",
+        ("drills", AnomalyKind.NoGate or AnomalyKind.Unreachable) => "trains",
+        ("progressions", _) => "faults",
+        ("cautions", _) => "when",
+        ("ranges", _) when Example is { } example => Terms.Of(example.Club),
+        _ => Fault.WholeFile,
+    };
+
+    /// <summary>The example for a person, by the book's ids, e.g. <c>driver, impact-spine-tilt 14 deg</c>; null without one.</summary>
+    public string? ExampleText => Example is null ? null : string.Join(", ", Example.Readings.Select(r => $"{r.Measure.Value} {r.Value}").Prepend(Terms.Of(Example.Club)));
 
     /// <summary>The example as the draft command reads it, in one line; null without one.</summary>
     public string? ExampleJson => Example is null ? null : Encoding.UTF8.GetString(CanonicalInput.Write(Example));

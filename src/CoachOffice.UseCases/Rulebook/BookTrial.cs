@@ -39,7 +39,7 @@ public static class BookTrial
 
     // Rules that are each right and together senseless are told like any fault, where the first of them stands.
     private static Fault Told(Anomaly anomaly) =>
-        new(anomaly.Entries[0].File ?? "rulebook.yaml", anomaly.Entries[0].Line ?? 1, 1, Fault.WholeFile, $"{anomaly.Name}: {string.Join(", ", anomaly.Entries.Select(e => e.Id))}: {anomaly.Sentence}{(anomaly.ExampleJson is { } example ? $" The smallest lesson that shows it: {example}" : "")}");
+        new(anomaly.Entries[0].File ?? "rulebook.yaml", anomaly.Entries[0].Line ?? 1, 1, anomaly.Field, $"{anomaly.Name}: {string.Join(", ", anomaly.Entries.Select(e => e.Id))}: {anomaly.Sentence}.{(anomaly.ExampleText is { } example ? $" The smallest lesson that shows it: {example}." : "")}");
 
     // Kept in its one form; that it says the very same is checked, as all plans to come are drafted by it.
     private static LoadedRulebook Canonical(ShippedBase shipped, LoadedRulebook loaded)

@@ -6,7 +6,7 @@ using CoachOffice.Domain.Plans;
 namespace CoachOffice.UseCases.Rulebook;
 
 /// <summary>Tries an entry as it stands in a form together with the gathered changes, and keeps nothing.</summary>
-public sealed class CheckEntry(OfficeDb db, StandingBooks books)
+public sealed class CheckEntry(OfficeDb db, StandingBooks books, StandingAnomalies before)
 {
     /// <summary>Every fault, of the entry and of what it no longer fits to.</summary>
     public async Task<Outcome<WorkCheck>> Of(EntryEdit edit, Actor actor, CancellationToken stop = default)
@@ -15,6 +15,6 @@ public sealed class CheckEntry(OfficeDb db, StandingBooks books)
         if (EditChecks.Right(actor) is { } against) return against;
         if (EditChecks.Edits([edit]).ToList() is { Count: > 0 } wrong) return Outcome<WorkCheck>.Refused(wrong);
         var work = await db.WorkSeen(actor, stop);
-        return WorkTrial.Check(await books.MustStand(stop), [.. work.Edits.Where(e => e.Id != edit.Id), edit]);
+        return WorkTrial.Check(await books.MustStand(stop), [.. work.Edits.Where(e => e.Id != edit.Id), edit], before);
     }
 }

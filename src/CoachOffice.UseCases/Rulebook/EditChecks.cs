@@ -18,8 +18,8 @@ internal static class EditChecks
     }
 
     public static Refusal? Why(string? why) => string.IsNullOrWhiteSpace(why)
-        ? new("why-missing", "Say in a few words why; whoever reads the history will want to know.", nameof(RulebookForm.Why))
-        : why.Trim().Length > LongestWhy ? new("why-too-long", $"Say why in at most {LongestWhy} letters.", nameof(RulebookForm.Why)) : null;
+        ? new("why-missing", "Say in a few words why; whoever reads the history will want to know.", nameof(OwnRulesForm.Why))
+        : why.Trim().Length > LongestWhy ? new("why-too-long", $"Say why in at most {LongestWhy} letters.", nameof(OwnRulesForm.Why)) : null;
 
     public static IEnumerable<Refusal> Edits(IReadOnlyList<EntryEdit> edits)
     {

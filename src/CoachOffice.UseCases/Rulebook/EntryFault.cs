@@ -5,5 +5,5 @@ namespace CoachOffice.UseCases.Rulebook;
 
 /// <summary>A fault of the rulebook as it would be.</summary>
 /// <param name="Fault">What and where; in a changed entry the lines are those of the entry's own text.</param>
-/// <param name="Entry">The practice's own or changed entry it stands in; null elsewhere.</param>
+/// <param name="Entry">The practice's own or changed entry it stands in, or the shipped worked case that comes out otherwise; null elsewhere.</param>
 public sealed record EntryFault(Fault Fault, EntryId? Entry);

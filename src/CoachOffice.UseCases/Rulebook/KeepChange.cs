@@ -10,7 +10,7 @@ using NodaTime;
 namespace CoachOffice.UseCases.Rulebook;
 
 /// <summary>Gathers changes of rulebook entries in the account's working copy. Nothing is in force by it.</summary>
-public sealed class KeepChange(OfficeDb db, StandingBooks books, AuditTrail trail, IClock clock)
+public sealed class KeepChange(OfficeDb db, StandingBooks books, AuditTrail trail, IClock clock, StandingAnomalies before)
 {
     /// <summary>Kept, or not because an entry has faults of its own; a refusal for what is no change at all. A change that says what is in force already leaves the working copy.</summary>
     public async Task<Outcome<KeptChange>> Of(WorkForm form, Actor actor, CancellationToken stop = default)
@@ -25,7 +25,7 @@ public sealed class KeepChange(OfficeDb db, StandingBooks books, AuditTrail trai
         var tried = EditProposal.Of(standing, merged);
         var edits = form.Edits.Select(e => InOneForm(e, tried)).ToList();
         if (form.IsNew && Taken(edits, standing, work).ToList() is { Count: > 0 } taken) return Outcome<KeptChange>.Refused(taken);
-        var check = WorkTrial.Check(standing, merged, tried);
+        var check = WorkTrial.Check(standing, merged, tried, before);
         if (!form.Unfinished && edits.Any(e => check.In(e.Id).Any())) return new KeptChange(false, true, check, work.Edits.Count);
         var idle = edits.Where(e => SaysNothing(e, standing)).Select(e => e.Id).ToHashSet();
         work.Keep([.. edits.Where(e => !idle.Contains(e.Id))], form.Edition, clock.GetCurrentInstant());

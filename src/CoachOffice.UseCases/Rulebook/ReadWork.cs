@@ -2,14 +2,13 @@ using CoachOffice.Data;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Plans;
-using CoachOffice.Drafting.Checks;
 using CoachOffice.Drafting.Reading;
 using CoachOffice.Drafting.Writing;
 
 namespace CoachOffice.UseCases.Rulebook;
 
 /// <summary>The account's gathered changes of the rulebook, old beside new, and how they fit together.</summary>
-public sealed class ReadWork(OfficeDb db, StandingBooks books)
+public sealed class ReadWork(OfficeDb db, StandingBooks books, StandingAnomalies before)
 {
     /// <summary>Also without any change; refused only to who may not change rules.</summary>
     public async Task<Outcome<WorkView>> Of(Actor actor, CancellationToken stop = default)
@@ -33,10 +32,11 @@ public sealed class ReadWork(OfficeDb db, StandingBooks books)
     }
 
     // Here nobody waits for each key, so the many generated students are asked as well.
-    private static WorkCheck Whole(StandingBook standing, IReadOnlyList<EntryEdit> edits)
+    private WorkCheck Whole(StandingBook standing, IReadOnlyList<EntryEdit> edits)
     {
         var tried = EditProposal.Of(standing, edits);
-        return WorkTrial.Check(standing, edits, tried.Loaded is { } book ? tried with { Anomalies = [.. tried.Anomalies, .. RuleBaseCheck.Unheard(book)] } : tried);
+        var check = WorkTrial.Check(standing, edits, tried, before);
+        return tried.Loaded is { } book ? check with { Anomalies = [.. check.Anomalies, .. before.Unheard(standing, book)] } : check;
     }
 
     private static string? New(EntryEdit edit, IReadOnlyDictionary<EntryId, string> shipped) =>

@@ -1,5 +1,5 @@
 using CoachOffice.Domain.Plans;
-using CoachOffice.Drafting.Checks;
+using Book = CoachOffice.Domain.Plans.Rulebook;
 
 namespace CoachOffice.UseCases.Rulebook;
 
@@ -13,7 +13,10 @@ public sealed record WorkCheck
     public required IReadOnlyList<EntryFault> Warnings { get; init; }
 
     /// <summary>What the entries make of each other: while an entry is typed only what reasoning finds, on the page of all changes also what generated students never hear; empty while there are faults.</summary>
-    public required IReadOnlyList<Anomaly> Anomalies { get; init; }
+    public required IReadOnlyList<WorkAnomaly> Anomalies { get; init; }
+
+    /// <summary>The book as it would be; null while there are faults.</summary>
+    public Book? Book { get; init; }
 
     /// <summary>What would differ from the edition in force; empty while there are faults.</summary>
     public required IReadOnlyList<EntryChange> Changes { get; init; }

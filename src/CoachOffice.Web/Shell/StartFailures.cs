@@ -1,6 +1,7 @@
 using System.Data.Common;
 using System.Net.Sockets;
 using CoachOffice.Data;
+using CoachOffice.UseCases;
 using Microsoft.AspNetCore.Connections;
 
 namespace CoachOffice.Web.Shell;

@@ -19,7 +19,7 @@ public abstract class OwnRulesTests(OfficeFixture fixture)
     {
         var office = await fixture.Another(opened: true);
         await Write(office, 1);
-        await office.Must((EditRulebook edit) => edit.By(new RulebookForm(2, [new(QuickBack, EntryDeed.Remove)], "unused"), office.Owner));
+        await office.MustEdit(office.Owner, 2, "unused", new EntryEdit(QuickBack, EntryDeed.Remove));
 
         var back = await office.Must((GoBackToEdition go) => go.To(2, 3, "it was right", office.Coach));
 
@@ -34,7 +34,7 @@ public abstract class OwnRulesTests(OfficeFixture fixture)
     {
         var office = await fixture.Another(opened: true);
         await Write(office, 1);
-        await office.Must((EditRulebook edit) => edit.By(new RulebookForm(2, [new(Mine, EntryDeed.Write, Dog.Replace("a dog", "two dogs", StringComparison.Ordinal))], "one more"), office.Owner));
+        await office.MustEdit(office.Owner, 2, "one more", new EntryEdit(Mine, EntryDeed.Write, Dog.Replace("a dog", "two dogs", StringComparison.Ordinal)));
 
         var differs = Assert.Single(await office.Must((CompareEditions compare) => compare.Between(2, 3)));
 
@@ -117,7 +117,7 @@ public abstract class OwnRulesTests(OfficeFixture fixture)
         rules.Write("more.yaml", "cautions:\n  - { id: old-one, when: drill, text: Old. }\n");
         var office = await Office(rules);
         var old = new EntryId(EntryKind.Caution, "old-one");
-        await office.Must((EditRulebook edit) => edit.By(new RulebookForm(2, [new(old, EntryDeed.Write, "id: old-one\nwhen: drill\ntext: Newer.\n"), new(Mine, EntryDeed.Write, Dog)], "why"), office.Owner));
+        await office.MustEdit(office.Owner, 2, "why", new EntryEdit(old, EntryDeed.Write, "id: old-one\nwhen: drill\ntext: Newer.\n"), new EntryEdit(Mine, EntryDeed.Write, Dog));
         var before = await office.Services.GetRequiredService<Rulebooks>().InForce();
         rules.Write("more.yaml", "# Nothing more.\ncautions: []\n");
         office.Time.Advance(TimeSpan.FromDays(1));
@@ -127,7 +127,7 @@ public abstract class OwnRulesTests(OfficeFixture fixture)
         Assert.Contains("caution old-one was removed from the shipped rulebook; keep it as an entry of your own", faults.Single().Sentence, StringComparison.Ordinal);
         Assert.Equal(before.Sha256, (await office.Services.GetRequiredService<Rulebooks>().InForce()).Sha256);
         Assert.True((await office.Do((ReadRulebookNotice notice) => notice.Now()))!.Waits);
-        var mended = await office.Must((EditRulebook edit) => edit.By(new RulebookForm(3, [new(old, EntryDeed.BackToShipped)], "gone"), office.Owner));
+        var mended = await office.MustEdit(office.Owner, 3, "gone", new EntryEdit(old, EntryDeed.BackToShipped));
         Assert.Contains(new EntryChange(old, ChangeKind.Removed), mended.Changes);
         Assert.Null(await office.Do((ReadRulebookNotice notice) => notice.Now()));
     }
@@ -141,7 +141,7 @@ public abstract class OwnRulesTests(OfficeFixture fixture)
     }
 
     private static Task<AdoptedEdition> Write(TestOffice office, int edition) =>
-        office.Must((EditRulebook edit) => edit.By(new RulebookForm(edition, [new(Mine, EntryDeed.Write, Dog)], "there is a dog"), office.Owner));
+        office.MustEdit(office.Owner, edition, "there is a dog", new EntryEdit(Mine, EntryDeed.Write, Dog));
 }
 
 public sealed class OwnRulesOnSqlite(SqliteOffice office) : OwnRulesTests(office), IClassFixture<SqliteOffice>;

@@ -70,7 +70,7 @@ public abstract class PutInForceTests(OfficeFixture fixture)
         var office = await fixture.Another(opened: true);
         await Keeps(office, Tempo, "driver: [2.4, 3.6]", "driver: { range: [2.4, 3.6], aim: [2.8, 3.2] }");
         var theirs = (await Text(office, Tempo)).Replace("driver: [2.4, 3.6]", "driver: { range: [2.4, 3.6], aim: [2.9, 3.1] }", StringComparison.Ordinal);
-        await office.Must((EditRulebook edit) => edit.By(new RulebookForm(1, [new(Tempo, EntryDeed.Write, theirs)], "narrower"), office.Owner));
+        await office.MustEdit(office.Owner, 1, "narrower", new EntryEdit(Tempo, EntryDeed.Write, theirs));
 
         var refusals = await office.Refuses((PutInForce put) => put.By("wider", office.Coach));
         Assert.All(refusals, r => Assert.Equal(Clash.Code, r.Code));

@@ -16,6 +16,12 @@ public sealed class ChangesModel(ReadWork read, PutInForce put, DropChange drop,
 
     internal WorkView Work { get; private set; } = null!;
 
+    /// <summary>Says what a change does.</summary>
+    internal ChangeText Said { get; private set; } = null!;
+
+    /// <summary>Says what is wrong without ids.</summary>
+    internal RuleSentence Plain { get; private set; } = null!;
+
     [BindProperty]
     public string? Why { get; set; }
 
@@ -52,7 +58,8 @@ public sealed class ChangesModel(ReadWork read, PutInForce put, DropChange drop,
     {
         var seen = await read.Of(Actor);
         if (!seen.TryGet(out var work)) return Refuse(seen.Refusals, "");
-        Work = work;
+        (Work, Plain) = (work, new RuleSentence(work.Book));
+        Said = new ChangeText(work.Book, [.. work.Rows.Select(row => row.Edit)]);
         return null;
     }
 }

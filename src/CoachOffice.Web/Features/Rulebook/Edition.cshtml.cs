@@ -1,6 +1,7 @@
 using CoachOffice.Domain;
 using CoachOffice.UseCases;
 using CoachOffice.UseCases.Rulebook;
+using CoachOffice.Web.Features.Rulebook.Editing;
 using Microsoft.AspNetCore.Mvc;
 using NodaTime;
 
@@ -19,6 +20,9 @@ public sealed class EditionModel(RulebookPages pages, ListEditions list, Compare
     internal IReadOnlyList<EntryDifference> Differences { get; private set; } = [];
 
     internal DateTimeZone Zone { get; private set; } = DateTimeZone.Utc;
+
+    /// <summary>Says what differs.</summary>
+    internal ChangeText Said => new(View.Book, []);
 
     [BindProperty]
     public string? Why { get; set; }

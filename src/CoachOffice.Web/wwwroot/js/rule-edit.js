@@ -3,6 +3,7 @@ const pause = 600;
 
 function freshRow(row) {
   const fresh = row.cloneNode(true);
+  fresh.querySelector('.whole')?.remove();
   for (const field of fresh.querySelectorAll('input, textarea')) { field.value = ''; field.removeAttribute('value'); }
   for (const choice of fresh.querySelectorAll('select')) choice.selectedIndex = 0;
   return fresh;
@@ -81,6 +82,21 @@ function checkLive(form) {
   return later;
 }
 
+// A name too long for its field is told below it, for those who see; others hear it whole anyway.
+function showWhole(form) {
+  const look = () => {
+    for (const field of form.querySelectorAll('.edit-rows input[list]')) {
+      const said = field.closest('li').querySelector('.whole');
+      if (field.scrollWidth <= field.clientWidth) said?.remove();
+      else if (said) said.textContent = field.value;
+      else field.closest('li').append(Object.assign(document.createElement('span'), { className: 'whole', ariaHidden: 'true', textContent: field.value }));
+    }
+  };
+  form.addEventListener('input', look);
+  addEventListener('resize', look);
+  look();
+}
+
 // A fault of the text leads to its place.
 function leadToLine(form) {
   const text = form.querySelector('textarea[name=text]');
@@ -97,4 +113,5 @@ function leadToLine(form) {
 for (const form of document.querySelectorAll('form[data-check]')) {
   moveRows(form, checkLive(form));
   leadToLine(form);
+  showWhole(form);
 }

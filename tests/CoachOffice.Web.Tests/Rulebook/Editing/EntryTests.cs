@@ -82,7 +82,7 @@ public sealed class EntryTests : IAsyncLifetime
         await _coach.Send("form#entry", ("cue", ""), ("done-when.hits", "many"), ("trains", "No such measure, low"), ("do", "keep"));
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, _coach.Status);
-        Assert.Contains("'cue' is missing", At("cue"), StringComparison.Ordinal);
+        Assert.Contains("\"What to say\" is missing", At("cue"), StringComparison.Ordinal);
         Assert.Contains("a number is expected", At("done-when.hits"), StringComparison.Ordinal);
         Assert.NotEqual("", At("trains"));
         Assert.Equal("many", Values("done-when.hits").Single());
@@ -158,7 +158,7 @@ public sealed class EntryTests : IAsyncLifetime
 
         await _coach.SendTo($"{Drill}?handler=check", "form#entry", ("cue", ""));
 
-        Assert.Contains("'cue' is missing", _coach.Page.QuerySelector("[data-faults-of=cue]")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("\"What to say\" is missing", _coach.Page.QuerySelector("[data-faults-of=cue]")!.TextContent, StringComparison.Ordinal);
         await _coach.Open("/rulebook/changes");
         Assert.Contains("Nothing waits", _coach.Text, StringComparison.Ordinal);
     }

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Measuring;
+using CoachOffice.Web.Shell.Wording;
 
 namespace CoachOffice.Web.Features.Rulebook.Editing;
 
@@ -33,6 +34,33 @@ internal sealed class BandsField(string name, string label) : SheetField(name, l
             entry.Set(club, band);
         }
     }
+
+    /// <summary>A line for each club that has a band.</summary>
+    public override IReadOnlyList<string> Said(EntryForm form) => [.. Clubs.Select(club => (Club: club, Band: Band(form, club))).Where(c => c.Band is not null).Select(c => $"{c.Club} {c.Band}")];
+
+    public override IEnumerable<string> Differences(EntryForm old, EntryForm now) =>
+        from club in Clubs
+        let parts = Part("wanted", Wanted(old, club), Wanted(now, club)).Concat(Part("aim", Aim(old, club), Aim(now, club))).ToList()
+        where parts.Count > 0
+        select $"{MeasureWords.Sentence(club)}: {string.Join("; ", parts)}";
+
+    private static IEnumerable<string> Part(string what, string? old, string? now) =>
+        old == now ? [] : [old is null ? $"{what} now {now}, nothing before" : $"{what} {old}, now {now ?? "nothing"}"];
+
+    // E.g. "20 to 28, aim 20 to 25"; null for none.
+    private static string? Band(EntryForm form, string club) => Aim(form, club) is { } aim ? $"{Wanted(form, club)}, aim {aim}" : Wanted(form, club);
+
+    private static string? Wanted(EntryForm form, string club) => form.One($"{club}.goal") == "true" ? "the student's own goal" : Said(form.One($"{club}.low"), form.One($"{club}.high"));
+
+    private static string? Aim(EntryForm form, string club) => form.One($"{club}.goal") == "true" ? null : Said(form.One($"{club}.aim-low"), form.One($"{club}.aim-high"));
+
+    private static string? Said(string low, string high) => (low, high) switch
+    {
+        ("", "") => null,
+        (_, "") => $"{low} or more",
+        ("", _) => $"{high} or less",
+        _ => $"{low} to {high}",
+    };
 
     private static void Ends(EntryForm form, string club, string low, string high, JsonNode? pair)
     {

@@ -25,4 +25,8 @@ internal sealed class ChoiceField(string name, string label, IReadOnlyList<strin
         else if (IsFlag && bool.TryParse(form.One(Name), out var flag)) entry.Set(Name, flag);
         else entry.Set(Name, EntryNodes.Written(form.One(Name)));
     }
+
+    public override IReadOnlyList<string> Said(EntryForm form) => [.. form.Many(Name).Where(Choices.Contains).Select(Say)];
+
+    public override IEnumerable<string> Differences(EntryForm old, EntryForm now) => Several ? FieldWords.Listed(Label, Said(old), Said(now), places: false) : base.Differences(old, now);
 }

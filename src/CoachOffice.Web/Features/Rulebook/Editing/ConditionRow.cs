@@ -24,6 +24,17 @@ internal sealed record ConditionRow(string Joins, string What, string Is, string
 
     public bool IsEmpty => What.Trim().Length == 0 && Is != "others";
 
+    /// <summary>The line as a person says it: "Spine tilt at impact is low, marked at least".</summary>
+    public string Said
+    {
+        get
+        {
+            var words = Kinds.FirstOrDefault(kind => kind.Value == Is).Words ?? "";
+            var number = words.Contains('…', StringComparison.Ordinal) ? words.Replace("…", Number, StringComparison.Ordinal) : words;
+            return $"{What} {number}{(Strength.Length > 0 ? $", {Strength} at least" : "")}".Trim();
+        }
+    }
+
     /// <summary>The line as the files write it.</summary>
     public string Sentence(PickWords words)
     {

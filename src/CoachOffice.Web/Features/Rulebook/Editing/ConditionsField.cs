@@ -40,6 +40,20 @@ internal sealed class ConditionsField(string name, string label) : SheetField(na
         entry.Set(Name, EntryNodes.List(groups.Select(group => Grouped(group, words))));
     }
 
+    public override IReadOnlyList<string> Said(EntryForm form)
+    {
+        var lines = new List<string>();
+        foreach (var row in Rows(form).Where(row => !row.IsEmpty))
+        {
+            if (row.Joins == "and" || lines.Count == 0) lines.Add(row.Said);
+            else lines[^1] += $" {(row.Joins == "or" ? "or" : "and also")} {row.Said}";
+        }
+
+        return lines;
+    }
+
+    public override IEnumerable<string> Differences(EntryForm old, EntryForm now) => FieldWords.Listed(Label, Said(old), Said(now), places: false);
+
     private static JsonNode Grouped(List<ConditionRow> group, PickWords words)
     {
         var sentences = new JsonArray([.. group.Select(row => (JsonNode?)row.Sentence(words))]);

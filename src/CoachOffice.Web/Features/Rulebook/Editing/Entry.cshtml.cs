@@ -26,6 +26,7 @@ public sealed class EntryModel(OpenEntry open, KeepChange keep, CheckEntry check
     {
         if (await Sent(kind, key) is not { } post) return NotFound();
         if (post.Wish is null) return Shown(post, null);
+        if (post.Wish == "check") return Shown(post, await Found(post));
         if (post.Id is not { } id) return Refused(post, [new("entry-nameless", "Give it a name, so that others can refer to it.")]);
         var form = new WorkForm(post.Edition, [post.Edit(id)]) { IsNew = post.Desk.Id is null, Unfinished = post.Wish == "unfinished" };
         var kept = await keep.Of(form, Actor);
@@ -38,10 +39,11 @@ public sealed class EntryModel(OpenEntry open, KeepChange keep, CheckEntry check
     public async Task<IActionResult> OnPostCheckAsync(string kind, string? key)
     {
         if (await Sent(kind, key) is not { } post) return NotFound();
-        var found = post.Id is { } id ? await check.Of(post.Edit(id), Actor) : null;
-        Screen = EntryScreens.Sent(post, found?.TryGet(out var checkedNow) == true ? checkedNow : null);
+        Screen = EntryScreens.Sent(post, await Found(post));
         return Partial("_Found", Screen);
     }
+
+    private async Task<WorkCheck?> Found(EntryPost post) => post.Id is { } id && (await check.Of(post.Edit(id), Actor)).TryGet(out var found) ? found : null;
 
     private async Task<EntryPost?> Sent(string kind, string? key)
     {

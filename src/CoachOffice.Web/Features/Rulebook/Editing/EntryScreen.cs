@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using CoachOffice.Domain.Plans;
 using CoachOffice.UseCases.Rulebook;
+using CoachOffice.Web.Shell.Wording;
 
 namespace CoachOffice.Web.Features.Rulebook.Editing;
 
@@ -34,15 +35,35 @@ internal sealed partial record EntryScreen
     /// <summary>Which entry the text is, where it says so.</summary>
     public EntryId? Written { get; init; }
 
-    public IReadOnlyList<EntryFault> Mine => Check is null ? [] : [.. Check.Faults.Where(f => f.Entry is not null && f.Entry == (Desk.Id ?? Written))];
+    public IReadOnlyList<EntryFault> Mine => Check is null ? [] : [.. Check.Faults.Where(f => f.Entry is not null && f.Entry == Entry)];
 
     /// <summary>Faults that the change brings elsewhere, worked cases included.</summary>
-    public IReadOnlyList<EntryFault> Elsewhere => Check is null ? [] : [.. Check.Faults.Where(f => f.Entry is null || f.Entry != (Desk.Id ?? Written))];
+    public IReadOnlyList<EntryFault> Elsewhere => Check is null ? [] : [.. Check.Faults.Where(f => f.Entry is null || f.Entry != Entry)];
 
-    /// <summary>Faults of the entry that lie in no field.</summary>
-    public IEnumerable<EntryFault> Loose => Mine.Where(f => Sheet is null || FieldOf(f) is null);
+    /// <summary>What lies in a field, in none of them when null.</summary>
+    public IEnumerable<EntryFault> At(SheetField? field) => Mine.Where(f => FieldOf(f) == field);
 
-    public IEnumerable<EntryFault> At(SheetField field) => Mine.Where(f => FieldOf(f) == field);
+    /// <summary>What the change brings that the reader lets pass, at a field, at none of them when null.</summary>
+    public IEnumerable<WorkAnomaly> NotesAt(SheetField? field) => Notes(isNew: true).Where(a => a.Concerns(Entry) && Sheet?.FieldAt(a.Anomaly.Field) == field);
+
+    /// <summary>The same where it concerns other entries only.</summary>
+    public IEnumerable<WorkAnomaly> NotesElsewhere => Notes(isNew: true).Where(a => !a.Concerns(Entry));
+
+    /// <summary>What was so before the change.</summary>
+    public IEnumerable<WorkAnomaly> NotesFromBefore => Notes(isNew: false).Where(a => a.Concerns(Entry));
+
+    /// <summary>A fault as the form's reader knows the field and the things of the book.</summary>
+    public string Say(EntryFault fault)
+    {
+        var message = new RuleSentence(Desk.Book).Of(fault.Fault.Message);
+        return FieldOf(fault) is { } field && Missing().Match(message) is { Success: true } missing && field.Names.Contains(missing.Groups["name"].Value)
+            ? $"\"{MeasureWords.Capital(field.Label)}\"{message[missing.Groups["rest"].Index..]}"
+            : message;
+    }
+
+    private EntryId? Entry => Desk.Id ?? Written;
+
+    private IEnumerable<WorkAnomaly> Notes(bool isNew) => (Check?.Anomalies ?? []).Where(a => a.IsNew == isNew);
 
     // What is missing is reported at the whole, and names what is missing.
     private SheetField? FieldOf(EntryFault fault)
@@ -52,6 +73,6 @@ internal sealed partial record EntryScreen
         return Sheet?.FieldAt(path);
     }
 
-    [GeneratedRegex("^'(?<name>[a-z-]+)' (is missing|needs)", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("^'(?<name>[a-z-]+)'(?<rest> (is missing|needs).*)", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Missing();
 }

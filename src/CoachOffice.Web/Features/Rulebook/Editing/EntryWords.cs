@@ -1,6 +1,7 @@
 using CoachOffice.Domain;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
+using CoachOffice.Drafting.Writing;
 using CoachOffice.Web.Shell.Wording;
 
 namespace CoachOffice.Web.Features.Rulebook.Editing;
@@ -22,16 +23,30 @@ internal static class EntryWords
     };
 
     /// <summary>E.g. "Drill: Head against the shade".</summary>
-    public static string Of(EntryId id, Domain.Plans.Rulebook book) => id.Kind is EntryKind.Dosage or EntryKind.Name ? Of(id.Kind) : $"{Of(id.Kind)}: {NameOf(id, book)}";
+    /// <param name="id">The entry.</param>
+    /// <param name="book">The book in force.</param>
+    /// <param name="text">Its text, which names an entry the book does not hold yet or no longer.</param>
+    public static string Of(EntryId id, Domain.Plans.Rulebook book, string? text = null) =>
+        id.Kind is EntryKind.Dosage or EntryKind.Name ? Of(id.Kind) : $"{Of(id.Kind)}: {NameOf(id, book, text)}";
 
-    public static string NameOf(EntryId id, Domain.Plans.Rulebook book) => id.Kind switch
+    public static string NameOf(EntryId id, Domain.Plans.Rulebook book, string? text = null) => InBook(id, book) ?? InText(id.Kind, text) ?? id.Kind switch
+    {
+        EntryKind.Case when id.Key.Split(": ", 2) is [var pattern, var name] => $"{NameOf(new EntryId(EntryKind.Pattern, pattern), book)}, {name}",
+        EntryKind.Drill or EntryKind.Pattern or EntryKind.Progression or EntryKind.Caution => id.Key,
+        _ => MeasureWords.Capital(new RuleSentence(book).Of(id.Key)),
+    };
+
+    private static string? InBook(EntryId id, Domain.Plans.Rulebook book) => id.Kind switch
     {
         EntryKind.Measure or EntryKind.Range => MeasureWords.NameOf(MeasureId.From(id.Key), book),
-        EntryKind.Drill => book.Find(DrillId.From(id.Key))?.Name ?? id.Key,
-        EntryKind.Pattern => book.Find(PatternId.From(id.Key))?.Name ?? id.Key,
-        EntryKind.Progression => book.Progressions.FirstOrDefault(p => p.Id.Value == id.Key)?.Name ?? id.Key,
-        _ => id.Key,
+        EntryKind.Drill => book.Find(DrillId.From(id.Key))?.Name,
+        EntryKind.Pattern => book.Find(PatternId.From(id.Key))?.Name,
+        EntryKind.Progression => book.Progressions.FirstOrDefault(p => p.Id.Value == id.Key)?.Name,
+        _ => null,
     };
+
+    private static string? InText(EntryKind kind, string? text) =>
+        kind is EntryKind.Drill or EntryKind.Pattern or EntryKind.Progression && text is not null && TypedEntry.Tree(kind, text)?["name"].Text() is { Length: > 0 } name ? name : null;
 
     public static string Of(ChangeKind change) => change switch { ChangeKind.Added => "new", ChangeKind.Removed => "removed", _ => "changed" };
 

@@ -36,4 +36,12 @@ internal sealed class ReadingsField(string name, string label) : SheetField(name
 
         entry[Name] = readings;
     }
+
+    public override IReadOnlyList<string> Said(EntryForm form)
+    {
+        var (value, swings) = (form.Many(Value), form.Many(Swings));
+        return [.. form.Many(What).Select((what, i) => $"{what} {value[i]}{(swings[i].Length > 0 ? $" from {swings[i]} swings" : "")}")];
+    }
+
+    public override IEnumerable<string> Differences(EntryForm old, EntryForm now) => FieldWords.Listed(Label, Said(old), Said(now), places: false);
 }

@@ -20,4 +20,8 @@ internal sealed class RowsField(string name, string label) : SheetField(name, la
 
     public override void Write(EntryForm form, JsonObject entry, PickWords words) =>
         entry.Set(Name, EntryNodes.List(form.Many(Name).Select(text => EntryNodes.Written(Id(words, text))).Where(text => text is not null), Always));
+
+    public override IReadOnlyList<string> Said(EntryForm form) => [.. form.Many(Name).Select(text => text.Trim()).Where(text => text.Length > 0)];
+
+    public override IEnumerable<string> Differences(EntryForm old, EntryForm now) => FieldWords.Listed(Label, Said(old), Said(now), IsOrdered);
 }

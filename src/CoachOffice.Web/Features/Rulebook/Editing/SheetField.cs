@@ -31,6 +31,12 @@ internal abstract class SheetField(string name, string label)
 
     public abstract void Write(EntryForm form, JsonObject entry, PickWords words);
 
+    /// <summary>What the form holds of it, a line for each thing, as a person says it; empty for nothing.</summary>
+    public virtual IReadOnlyList<string> Said(EntryForm form) => form.One(Name) is { Length: > 0 } text ? [text] : [];
+
+    /// <summary>What differs between two forms, a sentence each.</summary>
+    public virtual IEnumerable<string> Differences(EntryForm old, EntryForm now) => FieldWords.Other(Label, Said(old), Said(now));
+
     protected string Id(PickWords words, string typed) => Pick is { } kind ? words.Id(kind, typed) : typed.Trim();
 
     protected string Shown(PickWords words, string id) => Pick is { } kind ? words.Words(kind, id) : id;

@@ -8,9 +8,10 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace CoachOffice.UseCases.Tests.Rulebook;
 
-public abstract class EditRulebookTests(OfficeFixture fixture)
+public abstract class EditionPressTests(OfficeFixture fixture)
 {
     private static readonly EntryId Ranges = new(EntryKind.Range, "tempo-ratio");
+    private static readonly EntryId QuickBack = new(EntryKind.Pattern, "quick-back");
 
     [Fact]
     public async Task A_changed_entry_is_the_next_edition_with_its_history_and_its_audit_row()
@@ -19,7 +20,7 @@ public abstract class EditRulebookTests(OfficeFixture fixture)
         var aiming = await Aiming(office, "3.2");
         office.Time.Advance(TimeSpan.FromHours(2));
 
-        var edited = await office.Must((EditRulebook edit) => edit.By(new RulebookForm(1, [new(Ranges, EntryDeed.Write, aiming)], " Beginners swing slower "), office.Coach));
+        var edited = await office.MustEdit(office.Coach, 1, " Beginners swing slower ", new EntryEdit(Ranges, EntryDeed.Write, aiming));
 
         Assert.Equal(2, edited.Number);
         Assert.Equal([new EntryChange(Ranges, ChangeKind.Changed)], edited.Changes);
@@ -39,8 +40,7 @@ public abstract class EditRulebookTests(OfficeFixture fixture)
         var office = await fixture.Another(opened: true);
         var before = await office.Services.GetRequiredService<Rulebooks>().InForce();
 
-        var refusals = await office.Refuses((EditRulebook edit) => edit.By(
-            new RulebookForm(1, [new(Ranges, EntryDeed.Write, "measure: tempo-ratio\ndriver: [3.8, 2.2]\nirons: [2, 3]\n")], "a slip"), office.Owner));
+        var refusals = (await office.Edit(office.Owner, 1, "a slip", new EntryEdit(Ranges, EntryDeed.Write, "measure: tempo-ratio\ndriver: [3.8, 2.2]\nirons: [2, 3]\n"))).Refusals;
 
         Assert.Equal(
             [
@@ -56,11 +56,11 @@ public abstract class EditRulebookTests(OfficeFixture fixture)
     public async Task A_change_that_breaks_a_worked_case_is_refused_with_the_case_named()
     {
         var office = await fixture.Another(opened: true);
-        var text = (await office.Must((OpenEntry open) => open.Of(new EntryId(EntryKind.Pattern, "quick-back"), office.Owner))).InForce!;
+        var text = (await office.Must((OpenEntry open) => open.Of(QuickBack, office.Owner))).InForce!;
         var deaf = text.Replace("tempo-ratio.low at least moderate", "tempo-ratio.low at least marked", StringComparison.Ordinal);
         Assert.NotEqual(text, deaf);
 
-        var refusals = await office.Refuses((EditRulebook edit) => edit.By(new RulebookForm(1, [new(new(EntryKind.Pattern, "quick-back"), EntryDeed.Write, deaf)], "hear less"), office.Owner));
+        var refusals = (await office.Edit(office.Owner, 1, "hear less", new EntryEdit(QuickBack, EntryDeed.Write, deaf))).Refusals;
 
         Assert.All(refusals, r => Assert.StartsWith("cases/quick-back.yaml:", r.Sentence, StringComparison.Ordinal));
         Assert.Contains(refusals, r => r.Sentence.Contains("quick-back does not fire here and should", StringComparison.Ordinal));
@@ -71,9 +71,9 @@ public abstract class EditRulebookTests(OfficeFixture fixture)
     {
         var office = await fixture.Another(opened: true);
         var aiming = await Aiming(office, "3.2");
-        await office.Must((EditRulebook edit) => edit.By(new RulebookForm(1, [new(Ranges, EntryDeed.Write, aiming)], "wider"), office.Owner));
+        await office.MustEdit(office.Owner, 1, "wider", new EntryEdit(Ranges, EntryDeed.Write, aiming));
 
-        var refusals = await office.Refuses((EditRulebook edit) => edit.By(new RulebookForm(1, [new(new(EntryKind.Pattern, "quick-back"), EntryDeed.Remove)], "unused"), office.Coach));
+        var refusals = (await office.Edit(office.Coach, 1, "unused", new EntryEdit(QuickBack, EntryDeed.Remove))).Refusals;
 
         Assert.All(refusals, r => Assert.Equal(Clash.Code, r.Code));
         Assert.Equal("Olive Owner saved edition 2 of the rulebook at 09:00 (\"wider\"), after Carl Coach opened edition 1.", refusals[0].Sentence);
@@ -81,33 +81,33 @@ public abstract class EditRulebookTests(OfficeFixture fixture)
     }
 
     [Fact]
-    public async Task Of_many_editors_at_once_one_wins_and_the_others_are_refused()
+    public async Task Of_two_editors_at_once_one_wins_and_the_other_is_refused_with_the_change_still_waiting()
     {
         var office = await fixture.Another(opened: true);
+        var (wide, wider) = (await Aiming(office, "3.1"), await Aiming(office, "3.2"));
+        await office.Must((KeepChange keep) => keep.Of(new WorkForm(1, [new(Ranges, EntryDeed.Write, wide)]), office.Owner));
+        await office.Must((KeepChange keep) => keep.Of(new WorkForm(1, [new(Ranges, EntryDeed.Write, wider)]), office.Coach));
 
-        string[] texts = [await Aiming(office, "3.1"), await Aiming(office, "3.2"), await Aiming(office, "3.3")];
-
-        var outcomes = await Task.WhenAll(texts.Select(text => Task.Run(() => office.Do((EditRulebook edit) => edit.By(
-            new RulebookForm(1, [new(Ranges, EntryDeed.Write, text)], "all at once"), office.Owner)))));
+        var outcomes = await Task.WhenAll(new[] { office.Owner, office.Coach }.Select(editor => Task.Run(() => office.Do((PutInForce put) => put.By("all at once", editor)))));
 
         Assert.Single(outcomes, o => o.Succeeded);
-        Assert.All(outcomes.Where(o => !o.Succeeded), o => Assert.Equal(Clash.Code, o.Refusals[0].Code));
+        Assert.Equal(Clash.Code, outcomes.Single(o => !o.Succeeded).Refusals[0].Code);
         Assert.Equal(2, (await office.Do((ListEditions list) => list.Now())).Count);
+        var waiting = await office.Read(db => db.RulebookWorks.ToListAsync());
+        Assert.Single(waiting.SelectMany(w => w.Edits));
     }
 
     [Fact]
     public async Task A_removed_pattern_goes_with_its_cases_and_the_desk_may_not_remove_it()
     {
         var office = await fixture.Another(opened: true);
-        var form = new RulebookForm(1, [new(new(EntryKind.Pattern, "quick-back"), EntryDeed.Remove)], "we do not teach it");
-        var refused = await office.Refuses((EditRulebook edit) => edit.By(form, office.Desk));
-        Assert.Equal(NotAllowed.Code, refused.Single().Code);
+        Assert.Equal(NotAllowed.Code, (await office.Refuses((PutInForce put) => put.By("we do not teach it", office.Desk))).Single().Code);
 
-        var edited = await office.Must((EditRulebook edit) => edit.By(form, office.Owner));
+        var edited = await office.MustEdit(office.Owner, 1, "we do not teach it", new EntryEdit(QuickBack, EntryDeed.Remove));
 
         Assert.All(edited.Changes, c => Assert.True(c.Change == ChangeKind.Removed || c.Id.Kind == EntryKind.Pattern, c.ToString()));
         Assert.Contains(edited.Changes, c => c.Id.Kind == EntryKind.Case);
-        var back = await office.Must((EditRulebook edit) => edit.By(new RulebookForm(2, [new(new(EntryKind.Pattern, "quick-back"), EntryDeed.BackToShipped)], "we do"), office.Owner));
+        var back = await office.MustEdit(office.Owner, 2, "we do", new EntryEdit(QuickBack, EntryDeed.BackToShipped));
         Assert.Equal((await office.Do((ListEditions list) => list.Now()))[2].Sha256, back.Sha256);
     }
 
@@ -115,16 +115,26 @@ public abstract class EditRulebookTests(OfficeFixture fixture)
     public async Task Nothing_and_no_reason_are_no_edition()
     {
         var office = await fixture.Another(opened: true);
-        var shipped = (await office.Must((OpenEntry open) => open.Of(Ranges, office.Owner))).InForce!;
 
-        var refusals = await office.Refuses((EditRulebook edit) => edit.By(new RulebookForm(1, [], " "), office.Owner));
-        var renamed = await office.Refuses((EditRulebook edit) => edit.By(new RulebookForm(1, [new(Ranges, EntryDeed.Write, "measure: lag-angle\ndriver: [null, 102]\n")], "why"), office.Owner));
-        var dropped = await office.Refuses((EditRulebook edit) => edit.By(new RulebookForm(1, [new(Ranges, EntryDeed.BackToShipped)], "why"), office.Owner));
+        Assert.Equal("nothing-changed", (await office.Refuses((PutInForce put) => put.By("why", office.Owner))).Single().Code);
+        Assert.Equal("entry-renamed", (await office.Refuses((KeepChange keep) => keep.Of(new WorkForm(1, [new(Ranges, EntryDeed.Write, "measure: lag-angle\ndriver: [null, 102]\n")]), office.Owner))).Single().Code);
+        Assert.False((await office.Must((KeepChange keep) => keep.Of(new WorkForm(1, [new(Ranges, EntryDeed.BackToShipped)]), office.Owner))).IsNews);
+        Assert.Equal("why-missing", (await office.Edit(office.Owner, 1, " ", new EntryEdit(Ranges, EntryDeed.Write, await Aiming(office, "3.2")))).Refusals.Single().Code);
+        Assert.Equal("why-too-long", (await office.Refuses((PutInForce put) => put.By(new string('y', 501), office.Owner))).Single().Code);
+    }
 
-        Assert.Equal(["nothing-changed", "why-missing"], refusals.Select(r => r.Code));
-        Assert.Equal("entry-renamed", renamed.Single().Code);
-        Assert.Equal("nothing-changed", dropped.Single().Code);
-        Assert.StartsWith("measure: tempo-ratio\n", shipped, StringComparison.Ordinal);
+    [Fact]
+    public async Task A_change_that_is_right_alone_and_senseless_with_the_rest_is_refused_with_the_smallest_lesson_that_shows_it()
+    {
+        var office = await fixture.Another(opened: true);
+        var text = await office.Text(QuickBack);
+        var deaf = text.Replace("when: [", "when: [tempo-ratio above 3.5, ", StringComparison.Ordinal);
+        Assert.NotEqual(text, deaf);
+
+        var refusals = (await office.Edit(office.Owner, 1, "a slip", new EntryEdit(QuickBack, EntryDeed.Write, deaf))).Refusals;
+
+        Assert.Contains(refusals, r => r.Sentence.Contains("never true", StringComparison.Ordinal));
+        Assert.Single(await office.Do((ListEditions list) => list.Now()));
     }
 
     /// <summary>The driver's tempo with an aim inside its range, which no worked case looks at.</summary>
@@ -137,6 +147,6 @@ public abstract class EditRulebookTests(OfficeFixture fixture)
     }
 }
 
-public sealed class EditRulebookOnSqlite(SqliteOffice office) : EditRulebookTests(office), IClassFixture<SqliteOffice>;
+public sealed class EditionPressOnSqlite(SqliteOffice office) : EditionPressTests(office), IClassFixture<SqliteOffice>;
 
-public sealed class EditRulebookOnPostgreSql(PostgreSqlOffice office) : EditRulebookTests(office), IClassFixture<PostgreSqlOffice>;
+public sealed class EditionPressOnPostgreSql(PostgreSqlOffice office) : EditionPressTests(office), IClassFixture<PostgreSqlOffice>;
