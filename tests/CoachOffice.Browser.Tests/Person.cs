@@ -15,10 +15,12 @@ public sealed class Person(Window window, string url)
 
     public Task GoTo(string path) => Page.GoToAsync(path.StartsWith("http", StringComparison.Ordinal) ? path : url + path, WaitUntilNavigation.Load);
 
-    /// <summary>Types into the field of this name, over what was there.</summary>
-    public async Task Type(string name, string value)
+    /// <summary>Types into the field of this name, over what was there; of several, into that of a row, from 0.</summary>
+    public async Task Type(string name, string value, int row = 0)
     {
-        var field = await Page.QuerySelectorAsync($"[name='{name}']") ?? throw new InvalidOperationException($"{Page.Url} has no field {name}");
+        var fields = await Page.QuerySelectorAllAsync($"[name='{name}']");
+        if (row >= fields.Length) throw new InvalidOperationException($"{Page.Url} has no field {name} in row {row}");
+        var field = fields[row];
         await field.EvaluateFunctionAsync("(f, v) => { f.value = v; f.dispatchEvent(new Event('input', { bubbles: true })); f.dispatchEvent(new Event('change', { bubbles: true })); }", value);
     }
 

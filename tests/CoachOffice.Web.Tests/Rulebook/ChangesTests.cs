@@ -79,10 +79,10 @@ public sealed class ChangesTests : IAsyncLifetime
 
         await Keeps("Nose over the tee");
 
-        var parts = _coach.Page.QuerySelectorAll("details.warning").ToList();
+        var parts = _coach.Page.QuerySelectorAll("details.warning, details.before").ToList();
 
         Assert.Contains("Nose over the tee", parts[0].TextContent, StringComparison.Ordinal);
-        Assert.Contains("no progression names it", parts[0].TextContent, StringComparison.Ordinal);
+        Assert.Contains("no ladder names it", parts[0].TextContent, StringComparison.Ordinal);
         Assert.True(parts[0].HasAttribute("open"));
         Assert.StartsWith("Was there before", parts[1].TextContent.Trim(), StringComparison.Ordinal);
         Assert.Contains("Chin over the coin", parts[1].TextContent, StringComparison.Ordinal);

@@ -27,7 +27,7 @@ internal sealed class ChangeText(Domain.Plans.Rulebook book, IReadOnlyList<Entry
     {
         var (old, now) = (sheet.Fill(before, _words), sheet.Fill(after, _words));
         var fields = sheet.Fields.Where(field => !field.IsIdentity);
-        return before.Count == 0 ? fields.SelectMany(field => FieldWords.New(field.Label, field.Said(now))) : fields.SelectMany(field => field.Differences(old, now));
+        return before.Count == 0 ? fields.Where(field => field.Name != "name").SelectMany(field => FieldWords.New(field.Label, field.Said(now))) : fields.SelectMany(field => field.Differences(old, now));
     }
 
     // Kinds without a form are said by the names of the file.

@@ -10,7 +10,7 @@ internal static class PatternFields
     public static IReadOnlyList<SheetField> Of(SheetField id, SheetField name, SheetField source) =>
     [
         id, name,
-        new LineField("precedence", "Place in the order") { IsNumber = true, Hint = "Where two patterns claim the same finding, the smaller number wins. Causes early in the swing stand low." },
+        new LineField("precedence", "Place in the order (precedence)") { IsNumber = true, Hint = "Where two patterns claim the same finding, the smaller number wins. Causes early in the swing stand low." },
         new ChoiceField("clubs", "Only with", Terms.All<Club>()) { Several = true, Say = MeasureWords.Sentence, Hint = "None ticked: with every club." },
         new ConditionsField("when", "When") { Hint = "All of it must be there. \"or\" ties a line to the one above: one of the two is enough." },
         new RowsField("needs", "Only if measured and in range") { Pick = PickKind.Measure },

@@ -9,7 +9,7 @@ namespace CoachOffice.Web.Features.Rulebook.Editing;
 /// <summary>Sentences of the reader and the checks, which name things by their ids, with the names a coach knows instead.</summary>
 internal sealed partial class RuleSentence(Domain.Plans.Rulebook book)
 {
-    public string Of(string sentence) => Ids().Replace(sentence, id => Named(id.Groups["id"].Value, id.Groups["side"].Value) ?? id.Value);
+    public string Of(string sentence) => Ids().Replace(sentence, id => Named(id.Groups["id"].Value, id.Groups["side"].Value) ?? id.Value).Replace("progression", "ladder", StringComparison.Ordinal);
 
     private string? Named(string id, string side)
     {
