@@ -124,16 +124,16 @@ public abstract class EditionPressTests(OfficeFixture fixture)
     }
 
     [Fact]
-    public async Task A_change_that_is_right_alone_and_senseless_with_the_rest_is_refused_with_the_smallest_lesson_that_shows_it()
+    public async Task An_entry_that_reads_well_and_makes_no_sense_is_refused_and_the_old_edition_serves()
     {
         var office = await fixture.Another(opened: true);
         var text = await office.Text(QuickBack);
-        var deaf = text.Replace("when: [", "when: [tempo-ratio above 3.5, ", StringComparison.Ordinal);
-        Assert.NotEqual(text, deaf);
+        var never = new EntryId(EntryKind.Pattern, "never-back");
+        var deaf = text.Replace("id: quick-back", "id: never-back", StringComparison.Ordinal).Replace("  - tempo-ratio.low", "  - tempo-ratio above 3.5\n  - tempo-ratio.low", StringComparison.Ordinal);
 
-        var refusals = (await office.Edit(office.Owner, 1, "a slip", new EntryEdit(QuickBack, EntryDeed.Write, deaf))).Refusals;
+        var refusals = (await office.Edit(office.Owner, 1, "a slip", new EntryEdit(never, EntryDeed.Write, deaf))).Refusals;
 
-        Assert.Contains(refusals, r => r.Sentence.Contains("never true", StringComparison.Ordinal));
+        Assert.StartsWith("own/patterns/never-back.yaml:1:1: when: never true: never-back: never fires", refusals.Single().Sentence, StringComparison.Ordinal);
         Assert.Single(await office.Do((ListEditions list) => list.Now()));
     }
 

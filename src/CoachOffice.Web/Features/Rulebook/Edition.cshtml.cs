@@ -1,4 +1,5 @@
 using CoachOffice.Domain;
+using CoachOffice.Domain.Plans;
 using CoachOffice.UseCases;
 using CoachOffice.UseCases.Rulebook;
 using CoachOffice.Web.Features.Rulebook.Editing;
@@ -22,7 +23,7 @@ public sealed class EditionModel(RulebookPages pages, ListEditions list, Compare
     internal DateTimeZone Zone { get; private set; } = DateTimeZone.Utc;
 
     /// <summary>Says what differs.</summary>
-    internal ChangeText Said => new(View.Book, []);
+    internal ChangeText Said { get; private set; } = null!;
 
     [BindProperty]
     public string? Why { get; set; }
@@ -47,6 +48,9 @@ public sealed class EditionModel(RulebookPages pages, ListEditions list, Compare
         var found = await compare.Between(other, number);
         if (!found.TryGet(out var differences)) return Refuse(found.Refusals, "");
         Differences = differences;
+
+        // What only one of the two editions holds is named by its text.
+        Said = new ChangeText(View.Book, [.. differences.Select(d => new EntryEdit(d.Change.Id, EntryDeed.Write, d.New ?? d.Old))]);
         return null;
     }
 }

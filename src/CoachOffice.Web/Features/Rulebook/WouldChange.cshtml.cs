@@ -1,4 +1,5 @@
 using CoachOffice.Domain;
+using CoachOffice.Drafting.Replay;
 using CoachOffice.UseCases.Rulebook;
 using CoachOffice.Web.Shell;
 using CoachOffice.Web.Shell.Security;
@@ -26,7 +27,8 @@ public sealed class WouldChangeModel(CompareMyChanges begin, WhatWouldChange wat
 
     internal int Pages => Math.Max(1, ((View?.Rows.Count ?? 0) + RowsAPage - 1) / RowsAPage);
 
-    internal IEnumerable<ReplayRow> Rows => View!.Rows.Skip((PageNow - 1) * RowsAPage).Take(RowsAPage);
+    /// <summary>Those whose work differs come first; a line more among what is parked can wait.</summary>
+    internal IEnumerable<ReplayRow> Rows => View!.Rows.OrderByDescending(r => r.Difference.Sections.Contains(DraftSection.Focus)).ThenByDescending(r => r.Difference.Sections.Contains(DraftSection.Stages)).Skip((PageNow - 1) * RowsAPage).Take(RowsAPage);
 
     internal bool IsRunning => View?.State is ReplayState.Searching or ReplayState.Comparing;
 

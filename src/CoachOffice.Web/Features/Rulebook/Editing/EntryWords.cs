@@ -32,7 +32,7 @@ internal static class EntryWords
     public static string NameOf(EntryId id, Domain.Plans.Rulebook book, string? text = null) => InBook(id, book) ?? InText(id.Kind, text) ?? id.Kind switch
     {
         EntryKind.Case when id.Key.Split(": ", 2) is [var pattern, var name] => $"{NameOf(new EntryId(EntryKind.Pattern, pattern), book)}, {name}",
-        EntryKind.Drill or EntryKind.Pattern or EntryKind.Progression or EntryKind.Caution => id.Key,
+        EntryKind.Drill or EntryKind.Pattern or EntryKind.Progression or EntryKind.Caution => MeasureWords.Sentence(id.Key),
         _ => MeasureWords.Capital(new RuleSentence(book).Of(id.Key)),
     };
 
