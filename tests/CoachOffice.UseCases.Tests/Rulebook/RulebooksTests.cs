@@ -28,8 +28,7 @@ public abstract class RulebooksTests(OfficeFixture fixture)
         foreach (var aim in new[] { "3.2", "3.3" })
         {
             await begun.WaitAsync();
-            var form = new RulebookForm(editions.Count, [new(Ranges, EntryDeed.Write, await Aiming(office, aim))], "aims higher");
-            editions.Add((await office.Must((EditRulebook edit) => edit.By(form, office.Coach))).Sha256);
+            editions.Add((await office.MustEdit(office.Coach, editions.Count, "aims higher", new EntryEdit(Ranges, EntryDeed.Write, await Aiming(office, aim)))).Sha256);
         }
 
         await begun.WaitAsync();
