@@ -20,7 +20,7 @@ public sealed class WordsTests
                 Assert.All(ours, s => Assert.DoesNotMatch(@"\b(must|never|always|you)\b", s));
                 Assert.All(ours, s => Assert.DoesNotContain("{", s, StringComparison.Ordinal));
             },
-            iter: 500);
+            iter: Drafted.Lessons / 2);
 
     [Fact]
     public void The_text_names_every_focus_and_every_reason() =>
@@ -33,7 +33,7 @@ public sealed class WordsTests
                 Assert.All(draft.Cautions, c => Assert.Contains(c.Text, text, StringComparison.Ordinal));
                 Assert.All(draft.MeasureNext, n => Assert.Contains(n.Because, text, StringComparison.Ordinal));
             },
-            iter: 300);
+            iter: Drafted.Lessons / 3);
 
     [Fact]
     public void A_limit_of_today_is_named_and_deferred_to_a_professional()

@@ -16,7 +16,7 @@ public sealed class CanonicalInputReaderTests
         var read = CanonicalInputReader.Read(Encoding.UTF8.GetString(written));
         Assert.Equal(written, CanonicalInput.Write(read));
         Assert.Equal(Drafter.Draft(HouseBook.Compiled, facts).Findings, Drafter.Draft(HouseBook.Compiled, read).Findings);
-    }, iter: 500);
+    }, iter: Drafted.Lessons / 4);
 
     [Fact]
     public void It_is_written_as_canonical_json_is() => RandomLessons.One.Sample(facts =>
