@@ -8,8 +8,8 @@ namespace CoachOffice.Drafting.Tests.Properties;
 /// <summary>Drafts of random lessons, and what properties ask of them.</summary>
 internal static class Drafted
 {
-    /// <summary>How many lessons each property is held against; ten times as many in the whole proofs, a handful where the code under test is changed a thousand times.</summary>
-    public static int Lessons => FullProof.IsOn ? 10_000 : FullProof.IsShort ? 20 : 1000;
+    /// <summary>How many lessons each property is held against; five times as many in the whole proofs, a handful where the code under test is changed a thousand times.</summary>
+    public static int Lessons => FullProof.IsOn ? 5_000 : FullProof.IsShort ? 20 : 1000;
 
     /// <summary>So many swings that a value beyond an edge by a step is no doubt.</summary>
     private const int ManySwings = 60;

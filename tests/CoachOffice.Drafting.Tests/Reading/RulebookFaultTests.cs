@@ -77,6 +77,22 @@ public sealed class RulebookFaultTests
     [InlineData("cases.yaml", "pattern: head-dives", "pattern: head-dive", "cases.yaml:2:16: cases[0].pattern: there is no pattern 'head-dive'; nearest: head-dives")]
     [InlineData("cases.yaml", "club-speed: 40", "club-sped: 40", "cases.yaml:2:106: cases[0].readings.club-sped: there is no measure 'club-sped'; nearest: club-speed")]
     [InlineData("cases.yaml", "club-speed: 40", "club-speed: 4", "4 lies beyond the plausible 8 to 70 m/s of club-speed")]
+    [InlineData("measures.yaml", "# measures, comment and all", "name: Other", "order.yaml:1:7: name: 'name' stands in measures.yaml:1 already; a rulebook has it once")]
+    [InlineData("measures.yaml", "outcome: true", "outcome: true\n    scales-with-stature: true", "only lengths grow with stature, and m/s is none")]
+    [InlineData("measures.yaml", "ratio: [ball-speed, club-speed]", "ratio: [smash-factor, club-speed]", "smash-factor is derived itself; build on measures that are read")]
+    [InlineData("ranges.yaml", "{ measure: head-shift, driver: [null, 3] }", "{ measure: head-shift }", "no club has a range here; write one of: driver, fairway, hybrid, iron, wedge")]
+    [InlineData("ranges.yaml", "high-by: 2 }", "high-by: 2 }\n  - { measure: head-shift, from-age: 60, low-by: 1 }", "is adjusted twice")]
+    [InlineData("patterns.yaml", "explains: [impact-spine-tilt.low]", "explains: [impact-spine-tilt.low]\n    explains-if-present: [impact-spine-tilt.low]", "impact-spine-tilt.low is under explains already; leave it out here")]
+    [InlineData("patterns.yaml", "over: [head-dives]", "over: [head-dives]\n    before: [setup-tilt]", "a pattern does not come before itself")]
+    [InlineData("patterns.yaml", "{ same-side: [head-shift, impact-spine-tilt] }", "{ same-side: [head-shift] }", "'same-side' needs at least two items")]
+    [InlineData("patterns.yaml", "{ same-side: [head-shift, impact-spine-tilt] }", "{ any: [head-shift.high, club-speed.low], same-side: [head-shift, club-speed] }", "write one of { any: [..] } and { same-side: [M1, M2] }")]
+    [InlineData("order.yaml", "goals:\n", "  - { work: impact-spine-tilt, after: [head-shift], because: Again }\ngoals:\n", "impact-spine-tilt waits for head-shift already; write it once")]
+    [InlineData("order.yaml", "driver-only: [impact-spine-tilt]", "driver-only: [club-speed]", "serves the goal with any club already; leave it out here")]
+    [InlineData("order.yaml", "  - { id: lean-first", "  - { id: other, name: Other, faults: [club-speed.low] }\n  - { id: lean-first", "no stage has drills; write one of: rehearse, half, full, mix, play")]
+    [InlineData("order.yaml", "full: [half-lean], ", "", "so there is a full drill here")]
+    [InlineData("order.yaml", "    - { stage: play, reps-per-minute: 1, most-reps: 60, days: [14, 14] }\n", "", "every stage needs a dosage; missing: play")]
+    [InlineData("order.yaml", "    - { stage: play, reps-per-minute: 1, ", "    - { stage: play, reps-per-minute: 0, ", "0 a minute is not possible; write a number above 0, at most 60")]
+    [InlineData("cases.yaml", "cases:\n", "cases:\n  - { pattern: head-dives, name: dives, club: driver, readings: { club-speed: 40 }, fires: false, why: it is not }\n", "head-dives has a case of this name already; give this one another")]
     public void A_fault_names_its_place_and_what_would_be_right(string file, string old, string replacement, params string[] expected)
     {
         var faults = RulebookReader.Load(SmallBook.With(file, old, replacement)).Faults.Select(f => f.ToString()).ToList();
