@@ -26,6 +26,14 @@ public sealed class GateTests
         Assert.InRange(gate.Readings, 5, 12);
     }
 
+    /// <summary>8 cm is one step beyond 5 cm: mild, so the edge itself is asked for and not what would be a real change.</summary>
+    [Fact]
+    public void A_mild_fault_is_asked_to_reach_the_edge()
+    {
+        var draft = Drafter.Draft(HouseBook.Compiled, HouseBook.Lesson(Club.Driver, HouseBook.Value("impact-spine-tilt", 10), HouseBook.Value("downswing-head-shift", 8, readings: 20)));
+        Assert.Equal(5.0, draft.Stages.Single(s => s.Fault.ToString() == "downswing-head-shift.high" && s.Stage == Stage.Full).Gate.AtMost);
+    }
+
     [Fact]
     public void A_low_fault_is_asked_for_at_least()
     {

@@ -93,6 +93,16 @@ public sealed class OrderingTests
     {
         var draft = Draft(Chain.Pattern("one", 1, "early.high", ["middle.high"], forbids: ["late.low"]), ("early", 30), ("middle", 20), ("late", -8));
         Assert.Equal(["early.high"], Focus(draft));
+        Assert.Equal(["late.low: opposite to early.high"], draft.Trace.Where(t => t.Rule == "pick:skip").SelectMany(t => t.Facts));
+    }
+
+    [Fact]
+    public void Where_precedence_does_not_tell_the_name_does()
+    {
+        var draft = Draft(Chain.Pattern("beta", 5, "early.high", ["late.low"]).Pattern("alpha", 5, "middle.high", ["late.low"]), ("early", 20), ("middle", 18), ("late", -8));
+        Assert.Contains("late.low explained-by middle.high", Parked(draft));
+        var circle = new TinyBook().Measure("a", Moment.Impact).Measure("b", Moment.Impact).Pattern("one", 1, "a.high", ["b.high"]).Pattern("two", 1, "b.high", ["a.high"]);
+        Assert.Equal(["b.high -> a.high by two"], Draft(circle, ("a", 20), ("b", 20)).Trace.Single(t => t.Rule == "causes:circle").Facts);
     }
 
     [Theory]

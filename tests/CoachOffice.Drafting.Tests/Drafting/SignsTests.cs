@@ -29,5 +29,17 @@ public sealed class SignsTests
     [InlineData("lag-angle", 110, false, "at most 110 deg")]
     public void A_bound_is_turned_with_its_word(string measure, double target, bool isFloor, string said) => Assert.Equal(said, Signs.Bound(Of(measure), target, isFloor));
 
+    [Theory]
+    [InlineData("Shaft lean", "shaft lean")]
+    [InlineData("X", "x")]
+    [InlineData("UV light", "UV light")]
+    public void A_name_inside_a_sentence_begins_small_unless_it_is_an_abbreviation(string name, string inside) => Assert.Equal(inside, Sentences.LowerFirst(name));
+
+    [Theory]
+    [InlineData("", "")]
+    [InlineData("x", "X")]
+    [InlineData("the head", "The head")]
+    public void A_sentence_begins_large(string text, string begun) => Assert.Equal(begun, Sentences.UpperFirst(text));
+
     private static Measure Of(string id) => HouseBook.Book.Find(MeasureId.From(id))!;
 }

@@ -11,6 +11,8 @@ public sealed class WeekTests
     [InlineData(1988, 300, 7, 300, 7)]
     [InlineData(2009, 1200, 7, 960, 6)]
     [InlineData(2012, 1200, 7, 780, 6)]
+    [InlineData(2008, 1200, 7, 1020, 6)]
+    [InlineData(2007, 1200, 7, 1200, 7)]
     [InlineData(2013, 300, 7, 180, 5)]
     [InlineData(2023, 300, 7, 120, 5)]
     public void The_young_have_less(int birthYear, int given, int days, int minutes, int kept)
@@ -56,6 +58,26 @@ public sealed class WeekTests
         var drill = HouseBook.Book.Drills.First(d => d.MostReps is not null);
         var dose = new Dosing(HouseBook.Book.Dosage).Fit(Stage.Rehearse, [drill], new Week(240, 3, int.MaxValue, 1)).Single();
         Assert.InRange(dose.Sets * dose.Reps, 1, drill.MostReps!.Value);
+    }
+
+    [Theory]
+    [InlineData(5, "1 x 5")]
+    [InlineData(4, "1 x 4")]
+    [InlineData(12, "2 x 5")]
+    public void A_drill_of_few_repetitions_fits_into_the_shortest_session(int most, string dose)
+    {
+        var drill = HouseBook.Book.Drills[0] with { MostReps = most };
+        var doses = new Dosing(HouseBook.Book.Dosage).Fit(Stage.Full, [drill], new Week(6, 1, int.MaxValue, 1));
+        Assert.Equal(dose, string.Concat(doses.Select(d => $"{d.Sets} x {d.Reps}")));
+    }
+
+    [Fact]
+    public void Full_speed_has_a_ceiling_of_its_own_and_half_speed_has_not()
+    {
+        var dosing = new Dosing(HouseBook.Book.Dosage with { MostFullSpeedBalls = 30 });
+        var drill = HouseBook.Book.Drills.First(d => d.MostReps is null);
+        Assert.Equal(30, dosing.Fit(Stage.Full, [drill], new Week(240, 1, int.MaxValue, 1)).Sum(d => d.Sets * d.Reps));
+        Assert.Equal(60, dosing.Fit(Stage.Half, [drill], new Week(240, 1, int.MaxValue, 1)).Sum(d => d.Sets * d.Reps));
     }
 
     [Fact]

@@ -24,6 +24,8 @@ public sealed class WithholdingTests
         Source = SourceMark.CommonPractice,
     };
 
+    private static readonly TriedDrill InVain = new(Plain.Id, 9, TriedOutcome.NoChange);
+
     [Fact]
     public void Offered_when_nothing_speaks_against_it() => Assert.Null(Why(Plain, s => s));
 
@@ -62,6 +64,35 @@ public sealed class WithholdingTests
     [Fact]
     public void More_than_a_swing_under_thirteen() =>
         Expect(Why(Plain, s => s with { BirthYear = 2013 }), WithheldReason.Age, "from 13: loads lead-wrist more than a swing");
+
+    [Fact]
+    public void From_the_very_year_on_it_is_offered()
+    {
+        Assert.Null(Why(Plain, s => s with { BirthYear = 2012 }));
+        Assert.Null(Why(Plain with { FromAge = 16 }, s => s with { BirthYear = 2009 }));
+    }
+
+    [Fact]
+    public void Of_two_limits_only_the_loaded_are_named_and_in_order()
+    {
+        var hips = Plain with { Loads = [new RegionLoad(Region.LowerBack, false), new RegionLoad(Region.LeadHip, false)] };
+        Expect(Why(hips, s => s with { Limits = [new BodyLimit(Region.LowerBack, LimitStatus.Current), new BodyLimit(Region.LeadHip, LimitStatus.Current), new BodyLimit(Region.Ankle, LimitStatus.Current)] }), WithheldReason.Limit, "lead-hip, lower-back");
+        Expect(Why(Plain with { Levels = [Level.Experienced, Level.Elite] }, s => s), WithheldReason.Level, "experienced, elite");
+    }
+
+    [Fact]
+    public void Of_several_reasons_the_body_comes_first_then_what_is_at_hand_then_who_and_what_was_tried()
+    {
+        var drill = Plain with { Kit = [Kit.Chair], Rooms = [Room.Net], Levels = [Level.Elite], FromAge = 16, Opposites = [FaultId.Parse("impact-spine-tilt.low")] };
+        Func<Drill, Drill>[] mends = [d => d with { Kit = [] }, d => d with { Rooms = [Room.Range] }, d => d with { Levels = [] }, d => d with { FromAge = null }];
+        var reasons = new List<WithheldReason?>();
+        StudentFacts Young(StudentFacts s) => s with { BirthYear = 2011 };
+        reasons.Add(Why(drill, s => Young(s) with { Limits = [new BodyLimit(Region.LowerBack, LimitStatus.Current)] }, tried: InVain)?.Reason);
+        reasons.Add(Why(drill, Young, tried: InVain)?.Reason);
+        foreach (var mend in mends) reasons.Add(Why(drill = mend(drill), Young, tried: InVain)?.Reason);
+        reasons.Add(Why(drill, Young)?.Reason);
+        Assert.Equal([WithheldReason.Limit, WithheldReason.Kit, WithheldReason.Room, WithheldReason.Level, WithheldReason.Age, WithheldReason.TriedInVain, WithheldReason.OppositeFault], reasons);
+    }
 
     [Theory]
     [InlineData(6, TriedOutcome.NoChange, "6 sessions, no-change")]
