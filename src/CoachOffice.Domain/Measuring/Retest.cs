@@ -60,6 +60,9 @@ public sealed class Retest
     /// <summary>It is judged.</summary>
     public void Judge(KeptVerdict verdict, Instant now) => (Status, Verdict, EndedAt) = (RetestStatus.Completed, verdict, now);
 
-    /// <summary>It is not wanted any more.</summary>
-    public void Cancel(Instant now) => (Status, EndedAt) = (RetestStatus.Cancelled, now);
+    /// <summary>It is not wanted any more. One that was judged, or ended otherwise, stays as it is.</summary>
+    public void Cancel(Instant now)
+    {
+        if (Status is RetestStatus.Ready or RetestStatus.InProgress) (Status, EndedAt) = (RetestStatus.Cancelled, now);
+    }
 }
