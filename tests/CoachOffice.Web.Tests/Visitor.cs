@@ -1,4 +1,5 @@
 using System.Net;
+using System.Net.Http.Headers;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
@@ -34,6 +35,14 @@ public sealed class Visitor(OfficeHost office)
     public string Alert => Page.QuerySelector("[role=alert]")?.TextContent ?? "";
 
     public Task Open(string path) => Follow(new HttpRequestMessage(HttpMethod.Get, path));
+
+    /// <summary>Asks for what the browser holds already.</summary>
+    public Task Open(string path, EntityTagHeaderValue held)
+    {
+        var asked = new HttpRequestMessage(HttpMethod.Get, path);
+        asked.Headers.IfNoneMatch.Add(held);
+        return Follow(asked);
+    }
 
     /// <summary>Follows the first link that opens a form of this kind.</summary>
     public Task Opens(string kind) => Open(Page.QuerySelector($"a.opener[href*='open={kind}-']")?.GetAttribute("href") ?? throw new InvalidOperationException($"Nothing opens a form '{kind}' on {Path}."));

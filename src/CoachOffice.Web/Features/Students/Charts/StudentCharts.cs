@@ -1,0 +1,26 @@
+using CoachOffice.Domain.Students;
+using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.Insight;
+using CoachOffice.Web.Shell;
+using CoachOffice.Web.Shell.Security;
+using CoachOffice.Web.Shell.Wording;
+using Microsoft.AspNetCore.Authorization;
+
+namespace CoachOffice.Web.Features.Students.Charts;
+
+/// <summary>A page about one student's measures over time.</summary>
+[Authorize(OfficePolicies.Teach)]
+public abstract class StudentCharts(ReadMeasureHistory history, ReadPractice practice) : OfficePage
+{
+    public MeasureHistories Histories { get; private set; } = null!;
+
+    internal UnitText Units { get; private set; } = UnitText.Metric;
+
+    /// <summary>Reads them; false when there is no such student.</summary>
+    protected async Task<bool> Look(Guid student)
+    {
+        if (await history.Of(StudentId.From(student), HttpContext.RequestAborted) is not { } found) return false;
+        (Histories, Units) = (found, UnitText.Of(await practice.Now(HttpContext.RequestAborted)));
+        return true;
+    }
+}
