@@ -22,7 +22,7 @@ public sealed class ChangedReadingProperties
             foreach (var fresh in after.Focus.Where(f => before.Focus.All(b => b.Fault != f.Fault)))
             {
                 Interlocked.Increment(ref brought);
-                Assert.True(WasKeptBack(before.Parked.Single(p => p.Fault == fresh.Fault), fresh, gone, before, after), $"{fresh.Fault} came forward without {gone.Value}");
+                Assert.True(WasKeptBack(before.Parked.Single(p => p.Fault == fresh.Fault), fresh, gone, before, after), $"{fresh.Fault} came forward without {gone.Value}: it was {before.Parked.Single(p => p.Fault == fresh.Fault).Reason} by {before.Parked.Single(p => p.Fault == fresh.Fault).By}");
             }
 
             Interlocked.Increment(ref seen);
@@ -54,8 +54,8 @@ public sealed class ChangedReadingProperties
 
     private static bool WasKeptBack(DraftParked was, DraftFocus now, MeasureId gone, Draft before, Draft after) => was.Reason switch
     {
-        // A place is free, or what it waited for was read by this reading.
-        ParkedReason.LimitOfTwo or ParkedReason.TrainAfter => before.Focus.Any(b => after.Focus.All(a => a.Fault != b.Fault)) || was.By?.Measure == gone || before.Order().Any(f => f.StartsWith(gone.Value + ".", StringComparison.Ordinal)) || !Same(before, after) || Waits(was, gone),
+        // A place is free, what it waited for was read by this reading, or with it a pattern lacked only readings to explain it, and it waited for those.
+        ParkedReason.LimitOfTwo or ParkedReason.TrainAfter => WasUndecided(was, before) || before.Focus.Any(b => after.Focus.All(a => a.Fault != b.Fault)) || was.By?.Measure == gone || before.Order().Any(f => f.StartsWith(gone.Value + ".", StringComparison.Ordinal)) || !Same(before, after) || Waits(was, gone),
 
         // Its cause needed the reading.
         ParkedReason.ExplainedBy => was.By!.Value.Measure == gone || !Same(before, after),
@@ -67,6 +67,8 @@ public sealed class ChangedReadingProperties
         ParkedReason.NoDrill => before.Withheld.Any(w => w.Reason == WithheldReason.OppositeFault),
         _ => false,
     };
+
+    private static bool WasUndecided(DraftParked was, Draft before) => !before.Trace.First(t => t.Rule == "order:key").Facts.Any(f => f.StartsWith(was.Fault + " ", StringComparison.Ordinal));
 
     private static bool Same(Draft before, Draft after) => before.Fired().SequenceEqual(after.Fired());
 
