@@ -13,6 +13,7 @@ public sealed class TheDemoPracticeTests(Chromium chromium) : IClassFixture<Chro
 
         await owner.Window.LookAt("demo-today");
         await LooksAtOneOfEach(owner);
+        await LooksAtMeasures(owner);
         await owner.GoTo("/students");
         await owner.Window.LookAt("demo-students");
         await owner.GoTo("/follow-ups?show=all");
@@ -38,6 +39,18 @@ public sealed class TheDemoPracticeTests(Chromium chromium) : IClassFixture<Chro
         await owner.Press("Open the practice");
         await owner.Page.WaitForFunctionAsync("() => location.pathname !== '/first-run/demo' && location.pathname !== '/first-run'", new PuppeteerSharp.WaitForFunctionOptions { Timeout = 300_000 });
         await owner.SignInAgain("/");
+    }
+
+    /// <summary>From the page of a student, where one of each ended.</summary>
+    private static async Task LooksAtMeasures(Person owner)
+    {
+        foreach (var (name, link) in new[] { ("measures", "a[href$='/measures']"), ("measure", ".charts a") })
+        {
+            var address = await owner.Page.EvaluateFunctionAsync<string?>("s => document.querySelector('main ' + s)?.getAttribute('href') ?? null", link);
+            Assert.True(address is not null, $"Nothing leads to the {name}");
+            await owner.GoTo(address);
+            await owner.Window.LookAt("demo-" + name);
+        }
     }
 
     /// <summary>The first of everything Today names, each opened as a person would.</summary>
