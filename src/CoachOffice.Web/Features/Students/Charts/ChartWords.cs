@@ -60,7 +60,7 @@ internal static class ChartWords
     private static string Sure(Trend trend) => trend.Chance switch
     {
         < 0.05 => $"If nothing moved, {trend.Days} values would hardly fall into such an order (chance {Chance(trend)}).",
-        _ => $"{trend.Days} values may fall into such an order by chance alone ({Chance(trend)}): no trend is shown.",
+        _ => $"{trend.Days} values may fall into such an order by chance alone ({Chance(trend)}), so they prove no trend.",
     };
 
     private static string Chance(Trend trend) =>
