@@ -29,6 +29,14 @@ public sealed class OfficeDb(DbContextOptions<OfficeDb> options)
 
     public DbSet<Reading> Readings => Set<Reading>();
 
+    public DbSet<Take> Takes => Set<Take>();
+
+    public DbSet<ReadingSheet> ReadingSheets => Set<ReadingSheet>();
+
+    public DbSet<SheetSend> SheetSends => Set<SheetSend>();
+
+    public DbSet<SecondReading> SecondReadings => Set<SecondReading>();
+
     public DbSet<LessonInput> LessonInputs => Set<LessonInput>();
 
     public DbSet<StoredDraft> StoredDrafts => Set<StoredDraft>();

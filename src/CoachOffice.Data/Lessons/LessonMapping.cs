@@ -13,6 +13,9 @@ internal sealed class LessonMapping : IEntityTypeConfiguration<Lesson>
         builder.Ignore(l => l.Readings);
         builder.HasMany(l => l.AllReadings).WithOne().HasForeignKey(r => r.LessonId);
         builder.Navigation(l => l.AllReadings).HasField("_readings").UsePropertyAccessMode(PropertyAccessMode.Field);
+        builder.HasMany(l => l.Takes).WithOne().HasForeignKey(t => t.LessonId);
+        builder.Navigation(l => l.Takes).HasField("_takes").UsePropertyAccessMode(PropertyAccessMode.Field);
+        builder.Property(l => l.Sheet).HasMaxLength(40);
         builder.HasOne<Student>().WithMany().HasForeignKey(l => l.StudentId);
         builder.HasIndex(l => new { l.StudentId, l.HeldOn });
         builder.HasIndex(l => l.HeldOn);

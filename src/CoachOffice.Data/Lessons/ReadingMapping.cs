@@ -10,6 +10,7 @@ internal sealed class ReadingMapping : IEntityTypeConfiguration<Reading>
     {
         builder.ToTable("Readings");
         builder.Property(r => r.Measure).HasMaxLength(80);
+        builder.HasOne<Take>().WithMany().HasForeignKey(r => r.TakeId);
 
         // Which lessons hold a value beyond an edge is answered from the index alone.
         builder.HasIndex(r => new { r.Measure, r.Value, r.LessonId });

@@ -9,6 +9,7 @@ namespace CoachOffice.Domain.Lessons;
 public sealed class Lesson
 {
     private readonly List<Reading> _readings = [];
+    private readonly List<Take> _takes = [];
 
     private Lesson()
     {
@@ -38,6 +39,12 @@ public sealed class Lesson
     /// <summary>Concurrency token, raised at each save.</summary>
     public int Version { get; private set; }
 
+    /// <summary>The reading sheet it is read by; empty means every measure of the rulebook.</summary>
+    public string Sheet { get; private set; } = "";
+
+    /// <summary>Its swings as each camera or device saw them.</summary>
+    public IReadOnlyList<Take> Takes => _takes;
+
     /// <summary>All readings, withdrawn ones too.</summary>
     public IReadOnlyList<Reading> AllReadings => _readings;
 
@@ -61,11 +68,51 @@ public sealed class Lesson
     /// <summary>Changes the words.</summary>
     public void Write(string observations, string notes) => (Observations, Notes) = (observations.Trim(), notes.Trim());
 
-    /// <summary>Makes the standing readings exactly these: unchanged rows stay, others are withdrawn and new ones added.</summary>
+    /// <summary>Picks the reading sheet.</summary>
+    public void ReadBy(string sheet) => Sheet = sheet;
+
+    /// <summary>Makes the standing readings exactly these: unchanged rows stay, others are withdrawn and new ones added, each to the take it was read from.</summary>
     public void Record(IReadOnlyList<TakenReading> taken, INewIds ids, Instant now)
     {
         ArgumentNullException.ThrowIfNull(ids);
         foreach (var gone in Readings.Where(r => !taken.Any(r.Says)).ToList()) gone.Withdraw(now);
-        foreach (var fresh in taken.Where(t => !Readings.Any(r => r.Says(t))).ToList()) _readings.Add(Reading.Take(ids.Next(), Id, fresh, now));
+        foreach (var fresh in taken.Where(t => !Readings.Any(r => r.Says(t))).ToList()) _readings.Add(Reading.Take(ids.Next(), TakeFor(fresh, ids, now), fresh, now));
     }
+
+    /// <summary>The take that shows a swing from a view; a new one when there is none.</summary>
+    public Take Open(View view, int swing, INewIds ids, Instant now)
+    {
+        ArgumentNullException.ThrowIfNull(ids);
+        var take = _takes.Find(t => t.View == view && t.Swing == swing);
+        if (take is not null) return take;
+        take = Take.Of(TakeId.From(ids.Next()), Id, view, swing, now);
+        _takes.Add(take);
+        return take;
+    }
+
+    /// <summary>Says how fast a take's video runs: its readings from video are kept anew with that rate, for it is part of their error.</summary>
+    public void RunsAt(Take take, double? framesPerSecond, INewIds ids, Instant now)
+    {
+        ArgumentNullException.ThrowIfNull(take);
+        ArgumentNullException.ThrowIfNull(ids);
+        take.RunsAt(framesPerSecond);
+        foreach (var old in Readings.Where(r => r.TakeId == take.Id && r.Instrument == Instrument.Video && !Nullable.Equals(r.FrameRate, framesPerSecond)).ToList())
+        {
+            old.Withdraw(now);
+            _readings.Add(old.At(ids.Next(), framesPerSecond, now));
+        }
+    }
+
+    private Take TakeFor(TakenReading taken, INewIds ids, Instant now)
+    {
+        var take = Open(SeenFrom(taken), taken.Swing, ids, now);
+        if (take.FrameRate is null && taken.Instrument == Instrument.Video) take.RunsAt(taken.FrameRate);
+        return take;
+    }
+
+    // What can be read from either side was read where the swing was filmed; face-on when nobody said.
+    private View SeenFrom(TakenReading taken) =>
+        taken.View != View.Either ? taken.View
+        : _takes.Exists(t => t.Swing == taken.Swing && t.View == View.DownTheLine) && !_takes.Exists(t => t.Swing == taken.Swing && t.View == View.FaceOn) ? View.DownTheLine
+        : View.FaceOn;
 }

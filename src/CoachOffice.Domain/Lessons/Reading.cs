@@ -14,6 +14,9 @@ public sealed class Reading
 
     public LessonId LessonId { get; private set; }
 
+    /// <summary>The take it was read from.</summary>
+    public TakeId TakeId { get; private set; }
+
     public MeasureId Measure { get; private set; } = MeasureId.From("unset");
 
     /// <summary>In the measure's own unit.</summary>
@@ -33,13 +36,15 @@ public sealed class Reading
     public Instant? WithdrawnAt { get; private set; }
 
     /// <summary>A reading as taken.</summary>
-    public static Reading Take(Guid id, LessonId lesson, TakenReading taken, Instant now)
+    public static Reading Take(Guid id, Take from, TakenReading taken, Instant now)
     {
+        ArgumentNullException.ThrowIfNull(from);
         ArgumentNullException.ThrowIfNull(taken);
         return new Reading
         {
             Id = id,
-            LessonId = lesson,
+            LessonId = from.LessonId,
+            TakeId = from.Id,
             Measure = taken.Measure,
             Value = taken.Value.Value,
             Swing = taken.Swing,
@@ -56,6 +61,20 @@ public sealed class Reading
         return Measure == taken.Measure && Swing == taken.Swing && Value.Equals(taken.Value.Value)
             && Instrument == taken.Instrument && Nullable.Equals(FrameRate, taken.FrameRate);
     }
+
+    /// <summary>The same number from the same swing, whose video runs at another rate than was said.</summary>
+    public Reading At(Guid id, double? framesPerSecond, Instant now) => new()
+    {
+        Id = id,
+        LessonId = LessonId,
+        TakeId = TakeId,
+        Measure = Measure,
+        Value = Value,
+        Swing = Swing,
+        Instrument = Instrument,
+        FrameRate = framesPerSecond,
+        EnteredAt = now,
+    };
 
     /// <summary>Marks it as replaced or wrong.</summary>
     public void Withdraw(Instant now) => WithdrawnAt ??= now;

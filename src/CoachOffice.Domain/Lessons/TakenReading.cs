@@ -12,6 +12,9 @@ public sealed record TakenReading
     /// <summary>Which swing, from 1.</summary>
     public required int Swing { get; init; }
 
+    /// <summary>From where the measure is read, which says the take it belongs to.</summary>
+    public View View { get; init; }
+
     public Instrument Instrument { get; init; }
 
     public double? FrameRate { get; init; }

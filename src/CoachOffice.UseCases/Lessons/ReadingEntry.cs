@@ -18,21 +18,21 @@ public static class ReadingEntry
         return measure.Unit == Unit.Degree && measure.View == View.FaceOn && measure.Positive.StartsWith("away from", StringComparison.Ordinal);
     }
 
-    /// <summary>The values in the measure's own unit, in the order typed.</summary>
+    /// <summary>The values in the measure's own unit, in the order typed; the first belongs to swing 1, and a dash stands for a swing that was not read.</summary>
     /// <param name="text">As typed; a unit may stand behind each number.</param>
     /// <param name="unit">Unit of numbers without one.</param>
     /// <param name="measure">What was measured.</param>
     /// <param name="asRead">Numbers are a line's angle from the ground on the target side.</param>
-    public static Outcome<IReadOnlyList<Quantity>> Parse(string? text, Unit unit, Measure measure, bool asRead)
+    public static Outcome<IReadOnlyList<SwingValue>> Parse(string? text, Unit unit, Measure measure, bool asRead)
     {
         ArgumentNullException.ThrowIfNull(measure);
         if (asRead && !TakesAsRead(measure)) return Refuse(measure, "as-read-not-here", $"{measure.Name} is not read from the ground; untick \"as read\".");
         var parsed = NumberEntry.Parse(text);
         if (!parsed.TryGet(out var numbers)) return Refuse(measure, parsed.Refusals[0].Code, $"{measure.Name}: {parsed.Refusals[0].Sentence}");
         if (numbers.Count > MostSwings) return Refuse(measure, "too-many-swings", $"{measure.Name}: give at most {MostSwings} values, one per swing.");
-        var values = numbers.Select(n => Value(n, unit, measure, asRead)).ToList();
-        var refused = values.SelectMany(v => v.Refusals).ToList();
-        return refused.Count > 0 ? Outcome<IReadOnlyList<Quantity>>.Refused(refused) : Outcome<IReadOnlyList<Quantity>>.Of([.. values.Select(v => v.Value)]);
+        var values = numbers.Index().Where(n => n.Item is not null).Select(n => (Swing: n.Index + 1, Read: Value(n.Item!, unit, measure, asRead))).ToList();
+        var refused = values.SelectMany(v => v.Read.Refusals).ToList();
+        return refused.Count > 0 ? Outcome<IReadOnlyList<SwingValue>>.Refused(refused) : Outcome<IReadOnlyList<SwingValue>>.Of([.. values.Select(v => new SwingValue(v.Swing, v.Read.Value))]);
     }
 
     /// <summary>The readings of one field; several values are several swings.</summary>
@@ -47,18 +47,19 @@ public static class ReadingEntry
         if (Rate(entry, measure) is { } badRate) return badRate;
         var values = Parse(entry.Text, unit, measure, entry.AsRead);
         return values.Succeeded
-            ? Outcome<IReadOnlyList<TakenReading>>.Of([.. values.Value.Select((value, index) => Taken(entry, measure, value, index + 1))])
+            ? Outcome<IReadOnlyList<TakenReading>>.Of([.. values.Value.Select(value => Taken(entry, measure, value))])
             : Outcome<IReadOnlyList<TakenReading>>.Refused(values.Refusals);
     }
 
     /// <summary>Name of the form field of a measure, as refusals carry it.</summary>
     public static string FieldOf(string measure) => $"readings[{measure}]";
 
-    private static TakenReading Taken(MeasureEntry entry, Measure measure, Quantity value, int swing) => new()
+    private static TakenReading Taken(MeasureEntry entry, Measure measure, SwingValue read) => new()
     {
         Measure = measure.Id,
-        Value = value,
-        Swing = swing,
+        Value = read.Value,
+        Swing = read.Swing,
+        View = measure.View,
         Instrument = entry.Instrument ?? UsualOf(measure),
         FrameRate = NumberEntry.One(entry.FrameRate).TryGet(out var rate) ? rate : null,
     };

@@ -24,6 +24,7 @@ public sealed class SaveLesson(OfficeDb db, AuditTrail trail, PlanDoor door, Pla
         if (!actor.MayTeach) return NotAllowed.To("record lessons");
         var kept = await db.Lessons.Include(l => l.AllReadings).SingleOrDefaultAsync(l => l.Id == lesson, stop);
         if (kept is null) return new Refusal("lesson-not-found", "There is no such lesson.");
+        await db.Entry(kept).Collection(l => l.Takes).LoadAsync(stop);
         var book = await books.InForce(stop);
         var (taken, refusals) = Taken(form, kept, book);
         if (kept.Version != version) return refusals.Count == 0 && Says(kept, form, taken) ? kept.Id : await Changed(kept.Id, stop);
@@ -72,7 +73,7 @@ public sealed class SaveLesson(OfficeDb db, AuditTrail trail, PlanDoor door, Pla
         if (unit.Dimension != measure.Unit.Dimension || entry.Text.Trim() != ShownUnits.Text(readings, measure.Unit, unit)) return null;
         var rate = readings[0].FrameRate is { } fps ? ShownUnits.Number(fps) : "";
         if (rate != entry.FrameRate.Trim() || (entry.Instrument ?? ReadingEntry.UsualOf(measure)) != readings[0].Instrument) return null;
-        return [.. readings.Select(r => new TakenReading { Measure = r.Measure, Value = new Quantity(r.Value, measure.Unit), Swing = r.Swing, Instrument = r.Instrument, FrameRate = r.FrameRate })];
+        return [.. readings.Select(r => new TakenReading { Measure = r.Measure, Value = new Quantity(r.Value, measure.Unit), Swing = r.Swing, View = measure.View, Instrument = r.Instrument, FrameRate = r.FrameRate })];
     }
 
     private async Task<Refusal> Changed(LessonId lesson, CancellationToken stop)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
@@ -17,9 +18,24 @@ public static class ShownUnits
         : unit == Unit.Metre ? Unit.Yard
         : unit;
 
-    /// <summary>Readings of one measure as they stand in its field, by swing.</summary>
-    public static string Text(IEnumerable<Reading> readings, Unit own, Unit shown) =>
-        string.Join(' ', readings.OrderBy(r => r.Swing).Select(r => Number(new Quantity(r.Value, own).In(shown).Value)));
+    /// <summary>What stands for a swing that was not read.</summary>
+    public const char NotRead = '-';
+
+    /// <summary>Readings of one measure as they stand in its field: by swing, a dash where one was not read.</summary>
+    public static string Text(IEnumerable<Reading> readings, Unit own, Unit shown)
+    {
+        ArgumentNullException.ThrowIfNull(readings);
+        var text = new StringBuilder();
+        var next = 1;
+        foreach (var reading in readings.OrderBy(r => r.Swing))
+        {
+            for (; next < reading.Swing; next++) text.Append(NotRead).Append(' ');
+            text.Append(Number(new Quantity(reading.Value, own).In(shown).Value)).Append(' ');
+            next = reading.Swing + 1;
+        }
+
+        return text.ToString().TrimEnd();
+    }
 
     /// <summary>At most two decimals, a point, never an exponent.</summary>
     public static string Number(double value) => Math.Round((decimal)value, Decimals, MidpointRounding.AwayFromZero).ToString("0.##", CultureInfo.InvariantCulture);

@@ -30,7 +30,7 @@ public sealed class LessonValuesTests
     private static Reading Read(MeasureId measure, double value, int swing, Instrument instrument = Instrument.Video, double? frameRate = null) =>
         Reading.Take(
             FixedIds.Of(swing),
-            LessonId.From(FixedIds.Of(100)),
+            Take.Of(TakeId.From(FixedIds.Of(200)), LessonId.From(FixedIds.Of(100)), View.FaceOn, swing, Instant.FromUtc(2026, 5, 4, 10, 0)),
             new TakenReading { Measure = measure, Value = new Quantity(value, Unit.Degree), Swing = swing, Instrument = instrument, FrameRate = frameRate },
             Instant.FromUtc(2026, 5, 4, 10, 0));
 }

@@ -22,7 +22,16 @@ public sealed class ReadingEntryTests
     [InlineData("14 deg 15deg 13°", "14 15 13")]
     [InlineData("", "")]
     public void Numbers_are_read_as_people_type_them(string text, string expected) =>
-        Assert.Equal(expected, string.Join(' ', ReadingEntry.Parse(text, Unit.Degree, Tilt, false).Value.Select(q => ShownUnits.Number(q.Value))));
+        Assert.Equal(expected, string.Join(' ', ReadingEntry.Parse(text, Unit.Degree, Tilt, false).Value.Select(v => ShownUnits.Number(v.Value.Value))));
+
+    [Theory]
+    [InlineData("14 - 15", "1:14 3:15")]
+    [InlineData("- \u2013 13", "3:13")]
+    [InlineData("14;-;-3", "1:14 3:-3")]
+    [InlineData("14 -", "1:14")]
+    [InlineData("-", "")]
+    public void A_dash_stands_for_a_swing_that_was_not_read(string text, string expected) =>
+        Assert.Equal(expected, string.Join(' ', ReadingEntry.Parse(text, Unit.Degree, Tilt, false).Value.Select(v => $"{v.Swing}:{ShownUnits.Number(v.Value.Value)}")));
 
     [Theory]
     [InlineData("NaN")]
@@ -50,7 +59,7 @@ public sealed class ReadingEntryTests
     [InlineData("90", 0)]
     [InlineData("85", -5)]
     public void As_read_from_the_ground_is_turned_into_a_lean(string text, double tilt) =>
-        Assert.Equal(tilt, ReadingEntry.Parse(text, Unit.Degree, Tilt, true).Value.Single().Value);
+        Assert.Equal(tilt, ReadingEntry.Parse(text, Unit.Degree, Tilt, true).Value.Single().Value.Value);
 
     [Fact]
     public void A_lean_of_102_asks_whether_it_was_read_from_the_ground()
@@ -71,7 +80,7 @@ public sealed class ReadingEntryTests
     [InlineData("20 mm", "cm", 2)]
     [InlineData("1 in", "cm", 2.54)]
     public void Units_convert_exactly_within_their_kind(string text, string shown, double centimetres) =>
-        Assert.Equal(centimetres, ReadingEntry.Parse(text, Unit.Find(shown)!, Shift, false).Value.Single().Value, 9);
+        Assert.Equal(centimetres, ReadingEntry.Parse(text, Unit.Find(shown)!, Shift, false).Value.Single().Value.Value, 9);
 
     [Fact]
     public void A_unit_of_another_kind_is_refused_with_the_right_ones()

@@ -1,0 +1,7 @@
+using Vogen;
+
+namespace CoachOffice.Domain.Lessons;
+
+/// <summary>Identity of a take.</summary>
+[ValueObject<Guid>]
+public readonly partial struct TakeId;
