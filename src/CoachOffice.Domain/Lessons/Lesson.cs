@@ -91,22 +91,22 @@ public sealed class Lesson
     }
 
     /// <summary>Says how fast a take's video runs: its readings from video are kept anew with that rate, for it is part of their error.</summary>
-    public void RunsAt(Take take, double? framesPerSecond, INewIds ids, Instant now)
+    public void RunsAt(Take take, FramesPerSecond? rate, INewIds ids, Instant now)
     {
         ArgumentNullException.ThrowIfNull(take);
         ArgumentNullException.ThrowIfNull(ids);
-        take.RunsAt(framesPerSecond);
-        foreach (var old in Readings.Where(r => r.TakeId == take.Id && r.Instrument == Instrument.Video && !Nullable.Equals(r.FrameRate, framesPerSecond)).ToList())
+        take.RunsAt(rate);
+        foreach (var old in Readings.Where(r => r.TakeId == take.Id && r.Instrument == Instrument.Video && !Nullable.Equals(r.FrameRate, rate?.Value)).ToList())
         {
             old.Withdraw(now);
-            _readings.Add(old.At(ids.Next(), framesPerSecond, now));
+            _readings.Add(old.At(ids.Next(), rate, now));
         }
     }
 
     private Take TakeFor(TakenReading taken, INewIds ids, Instant now)
     {
         var take = Open(SeenFrom(taken), taken.Swing, ids, now);
-        if (take.FrameRate is null && taken.Instrument == Instrument.Video) take.RunsAt(taken.FrameRate);
+        if (take.FrameRate is null && taken.Instrument == Instrument.Video) take.RunsAt(taken.FrameRate is { } rate ? new FramesPerSecond(rate) : null);
         return take;
     }
 

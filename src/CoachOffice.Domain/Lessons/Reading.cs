@@ -63,7 +63,7 @@ public sealed class Reading
     }
 
     /// <summary>The same number from the same swing, whose video runs at another rate than was said.</summary>
-    public Reading At(Guid id, double? framesPerSecond, Instant now) => new()
+    public Reading At(Guid id, FramesPerSecond? rate, Instant now) => new()
     {
         Id = id,
         LessonId = LessonId,
@@ -72,7 +72,7 @@ public sealed class Reading
         Value = Value,
         Swing = Swing,
         Instrument = Instrument,
-        FrameRate = framesPerSecond,
+        FrameRate = rate?.Value,
         EnteredAt = now,
     };
 

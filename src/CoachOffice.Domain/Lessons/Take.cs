@@ -35,5 +35,5 @@ public sealed class Take
     }
 
     /// <summary>Says how fast its video runs; null when nobody knows.</summary>
-    public void RunsAt(double? framesPerSecond) => FrameRate = framesPerSecond;
+    public void RunsAt(FramesPerSecond? rate) => FrameRate = rate?.Value;
 }

@@ -19,11 +19,12 @@ public static class SwingsApart
 
     /// <summary>How far a value lies from the median, in robust standard deviations; null when all others are equal to the median.</summary>
     /// <param name="values">All swings' values, in one unit.</param>
-    /// <param name="value">One of them.</param>
-    public static double? RobustDistance(IReadOnlyList<double> values, double value)
+    /// <param name="position">Which of them, from 0.</param>
+    public static double? RobustDistance(IReadOnlyList<double> values, int position)
     {
+        ArgumentNullException.ThrowIfNull(values);
         var spread = Spread(values);
-        return spread > 0 ? Math.Abs(value - values.Median()) / spread : null;
+        return spread > 0 ? Math.Abs(values[position] - values.Median()) / spread : null;
     }
 
     /// <summary>Positions of the values that stand apart; none of fewer than three. Closer together than one swing scatters, nothing is apart.</summary>

@@ -55,7 +55,7 @@ public sealed class TakeTests
     public void Another_frame_rate_is_another_error_so_its_video_readings_are_kept_anew()
     {
         _lesson.Record([Taken("impact-spine-tilt", 1), Taken("impact-spine-tilt", 2), Taken("head-drift", 1) with { Instrument = Instrument.Eye }], _ids, Now);
-        _lesson.RunsAt(_lesson.Takes[0], 240, _ids, Later);
+        _lesson.RunsAt(_lesson.Takes[0], new FramesPerSecond(240), _ids, Later);
         Assert.Equal(240, _lesson.Takes[0].FrameRate);
         Assert.Equal([("impact-spine-tilt", 1, 240.0, Later), ("impact-spine-tilt", 2, null, Now), ("head-drift", 1, null, Now)], _lesson.Readings.OrderByDescending(r => r.Measure.Value).ThenBy(r => r.Swing).Select(r => (r.Measure.Value, r.Swing, r.FrameRate, r.EnteredAt)));
         Assert.Equal([Later], _lesson.AllReadings.Where(r => r.WithdrawnAt is not null).Select(r => r.WithdrawnAt!.Value));
