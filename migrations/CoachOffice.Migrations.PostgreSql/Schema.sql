@@ -65,6 +65,16 @@ CREATE TABLE "Practices" (
     CONSTRAINT "PK_Practices" PRIMARY KEY ("Id")
 );
 
+CREATE TABLE "ReadingSheets" (
+    "Id" uuid NOT NULL,
+    "Owner" uuid NOT NULL,
+    "Name" character varying(60) NOT NULL,
+    "Measures" text NOT NULL,
+    "CreatedAt" timestamp with time zone NOT NULL,
+    "Version" integer NOT NULL,
+    CONSTRAINT "PK_ReadingSheets" PRIMARY KEY ("Id")
+);
+
 CREATE TABLE "Roles" (
     "Id" uuid NOT NULL,
     "Name" character varying(256),
@@ -190,6 +200,7 @@ CREATE TABLE "Lessons" (
     "Notes" text NOT NULL,
     "CreatedAt" timestamp with time zone NOT NULL,
     "Version" integer NOT NULL,
+    "Sheet" character varying(40) NOT NULL,
     CONSTRAINT "PK_Lessons" PRIMARY KEY ("Id"),
     CONSTRAINT "FK_Lessons_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
@@ -221,18 +232,12 @@ CREATE TABLE "LessonInputs" (
     CONSTRAINT "FK_LessonInputs_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
-CREATE TABLE "Readings" (
+CREATE TABLE "SheetSends" (
     "Id" uuid NOT NULL,
     "LessonId" uuid NOT NULL,
-    "Measure" character varying(80) NOT NULL,
-    "Value" double precision NOT NULL,
-    "Swing" integer NOT NULL,
-    "Instrument" character varying(40) NOT NULL,
-    "FrameRate" double precision,
-    "EnteredAt" timestamp with time zone NOT NULL,
-    "WithdrawnAt" timestamp with time zone,
-    CONSTRAINT "PK_Readings" PRIMARY KEY ("Id"),
-    CONSTRAINT "FK_Readings_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT
+    "At" timestamp with time zone NOT NULL,
+    CONSTRAINT "PK_SheetSends" PRIMARY KEY ("Id"),
+    CONSTRAINT "FK_SheetSends_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "StoredDrafts" (
@@ -250,6 +255,17 @@ CREATE TABLE "StoredDrafts" (
     CONSTRAINT "FK_StoredDrafts_KeptRulebooks_RulebookSha256" FOREIGN KEY ("RulebookSha256") REFERENCES "KeptRulebooks" ("Sha256") ON DELETE RESTRICT,
     CONSTRAINT "FK_StoredDrafts_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_StoredDrafts_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "Takes" (
+    "Id" uuid NOT NULL,
+    "LessonId" uuid NOT NULL,
+    "View" character varying(40) NOT NULL,
+    "Swing" integer NOT NULL,
+    "FrameRate" double precision,
+    "AddedAt" timestamp with time zone NOT NULL,
+    CONSTRAINT "PK_Takes" PRIMARY KEY ("Id"),
+    CONSTRAINT "FK_Takes_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "BooksInForce" (
@@ -282,6 +298,38 @@ CREATE TABLE "Plans" (
     CONSTRAINT "FK_Plans_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Plans_StoredDrafts_DraftId" FOREIGN KEY ("DraftId") REFERENCES "StoredDrafts" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Plans_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "Readings" (
+    "Id" uuid NOT NULL,
+    "LessonId" uuid NOT NULL,
+    "TakeId" uuid NOT NULL,
+    "Measure" character varying(80) NOT NULL,
+    "Value" double precision NOT NULL,
+    "Swing" integer NOT NULL,
+    "Instrument" character varying(40) NOT NULL,
+    "FrameRate" double precision,
+    "EnteredAt" timestamp with time zone NOT NULL,
+    "WithdrawnAt" timestamp with time zone,
+    CONSTRAINT "PK_Readings" PRIMARY KEY ("Id"),
+    CONSTRAINT "FK_Readings_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Readings_Takes_TakeId" FOREIGN KEY ("TakeId") REFERENCES "Takes" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "SecondReadings" (
+    "Id" uuid NOT NULL,
+    "LessonId" uuid NOT NULL,
+    "TakeId" uuid NOT NULL,
+    "AskedBy" uuid NOT NULL,
+    "AskedAt" timestamp with time zone NOT NULL,
+    "FirstBy" uuid NOT NULL,
+    "ReadBy" uuid,
+    "ReadAt" timestamp with time zone,
+    "Doubles" text NOT NULL,
+    "Version" integer NOT NULL,
+    CONSTRAINT "PK_SecondReadings" PRIMARY KEY ("Id"),
+    CONSTRAINT "FK_SecondReadings_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_SecondReadings_Takes_TakeId" FOREIGN KEY ("TakeId") REFERENCES "Takes" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "CheckIns" (
@@ -476,6 +524,10 @@ CREATE INDEX "IX_Readings_LessonId" ON "Readings" ("LessonId");
 
 CREATE INDEX "IX_Readings_Measure_Value_LessonId" ON "Readings" ("Measure", "Value", "LessonId");
 
+CREATE INDEX "IX_Readings_TakeId" ON "Readings" ("TakeId");
+
+CREATE INDEX "IX_ReadingSheets_Owner" ON "ReadingSheets" ("Owner");
+
 CREATE INDEX "IX_Retests_LessonId" ON "Retests" ("LessonId");
 
 CREATE INDEX "IX_Retests_PlanId" ON "Retests" ("PlanId");
@@ -494,6 +546,16 @@ CREATE INDEX "IX_RulebookEditions_Sha256" ON "RulebookEditions" ("Sha256");
 
 CREATE INDEX "IX_RulebookEditions_ShippedSha256" ON "RulebookEditions" ("ShippedSha256");
 
+CREATE INDEX "IX_SecondReadings_LessonId" ON "SecondReadings" ("LessonId");
+
+CREATE INDEX "IX_SecondReadings_ReadAt" ON "SecondReadings" ("ReadAt");
+
+CREATE INDEX "IX_SecondReadings_TakeId" ON "SecondReadings" ("TakeId");
+
+CREATE INDEX "IX_SheetSends_At" ON "SheetSends" ("At");
+
+CREATE INDEX "IX_SheetSends_LessonId" ON "SheetSends" ("LessonId");
+
 CREATE INDEX "IX_StoredDrafts_LessonId" ON "StoredDrafts" ("LessonId");
 
 CREATE INDEX "IX_StoredDrafts_RulebookSha256" ON "StoredDrafts" ("RulebookSha256");
@@ -504,8 +566,10 @@ CREATE INDEX "IX_Students_ArchivedAt" ON "Students" ("ArchivedAt");
 
 CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt", "SearchText", "Id");
 
+CREATE UNIQUE INDEX "IX_Takes_LessonId_View_Swing" ON "Takes" ("LessonId", "View", "Swing");
+
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261126130011_FirstOrder', '10.0.15');
+VALUES ('20261126215823_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -60,6 +60,15 @@ CREATE TABLE "Practices" (
     "Only" INTEGER NOT NULL DEFAULT 1
 );
 
+CREATE TABLE "ReadingSheets" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_ReadingSheets" PRIMARY KEY,
+    "Owner" TEXT NOT NULL,
+    "Name" TEXT NOT NULL,
+    "Measures" TEXT NOT NULL,
+    "CreatedAt" TEXT NOT NULL,
+    "Version" INTEGER NOT NULL
+);
+
 CREATE TABLE "Roles" (
     "Id" TEXT NOT NULL CONSTRAINT "PK_Roles" PRIMARY KEY,
     "Name" TEXT NULL,
@@ -177,6 +186,7 @@ CREATE TABLE "Lessons" (
     "Notes" TEXT NOT NULL,
     "CreatedAt" TEXT NOT NULL,
     "Version" INTEGER NOT NULL,
+    "Sheet" TEXT NOT NULL,
     CONSTRAINT "FK_Lessons_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
@@ -205,17 +215,11 @@ CREATE TABLE "LessonInputs" (
     CONSTRAINT "FK_LessonInputs_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
-CREATE TABLE "Readings" (
-    "Id" TEXT NOT NULL CONSTRAINT "PK_Readings" PRIMARY KEY,
+CREATE TABLE "SheetSends" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_SheetSends" PRIMARY KEY,
     "LessonId" TEXT NOT NULL,
-    "Measure" TEXT NOT NULL,
-    "Value" REAL NOT NULL,
-    "Swing" INTEGER NOT NULL,
-    "Instrument" TEXT NOT NULL,
-    "FrameRate" REAL NULL,
-    "EnteredAt" TEXT NOT NULL,
-    "WithdrawnAt" TEXT NULL,
-    CONSTRAINT "FK_Readings_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT
+    "At" TEXT NOT NULL,
+    CONSTRAINT "FK_SheetSends_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "StoredDrafts" (
@@ -232,6 +236,16 @@ CREATE TABLE "StoredDrafts" (
     CONSTRAINT "FK_StoredDrafts_KeptRulebooks_RulebookSha256" FOREIGN KEY ("RulebookSha256") REFERENCES "KeptRulebooks" ("Sha256") ON DELETE RESTRICT,
     CONSTRAINT "FK_StoredDrafts_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_StoredDrafts_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "Takes" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Takes" PRIMARY KEY,
+    "LessonId" TEXT NOT NULL,
+    "View" TEXT NOT NULL,
+    "Swing" INTEGER NOT NULL,
+    "FrameRate" REAL NULL,
+    "AddedAt" TEXT NOT NULL,
+    CONSTRAINT "FK_Takes_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "BooksInForce" (
@@ -262,6 +276,36 @@ CREATE TABLE "Plans" (
     CONSTRAINT "FK_Plans_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Plans_StoredDrafts_DraftId" FOREIGN KEY ("DraftId") REFERENCES "StoredDrafts" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Plans_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "Readings" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Readings" PRIMARY KEY,
+    "LessonId" TEXT NOT NULL,
+    "TakeId" TEXT NOT NULL,
+    "Measure" TEXT NOT NULL,
+    "Value" REAL NOT NULL,
+    "Swing" INTEGER NOT NULL,
+    "Instrument" TEXT NOT NULL,
+    "FrameRate" REAL NULL,
+    "EnteredAt" TEXT NOT NULL,
+    "WithdrawnAt" TEXT NULL,
+    CONSTRAINT "FK_Readings_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Readings_Takes_TakeId" FOREIGN KEY ("TakeId") REFERENCES "Takes" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "SecondReadings" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_SecondReadings" PRIMARY KEY,
+    "LessonId" TEXT NOT NULL,
+    "TakeId" TEXT NOT NULL,
+    "AskedBy" TEXT NOT NULL,
+    "AskedAt" TEXT NOT NULL,
+    "FirstBy" TEXT NOT NULL,
+    "ReadBy" TEXT NULL,
+    "ReadAt" TEXT NULL,
+    "Doubles" TEXT NOT NULL,
+    "Version" INTEGER NOT NULL,
+    CONSTRAINT "FK_SecondReadings_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_SecondReadings_Takes_TakeId" FOREIGN KEY ("TakeId") REFERENCES "Takes" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "CheckIns" (
@@ -449,6 +493,10 @@ CREATE INDEX "IX_Readings_LessonId" ON "Readings" ("LessonId");
 
 CREATE INDEX "IX_Readings_Measure_Value_LessonId" ON "Readings" ("Measure", "Value", "LessonId");
 
+CREATE INDEX "IX_Readings_TakeId" ON "Readings" ("TakeId");
+
+CREATE INDEX "IX_ReadingSheets_Owner" ON "ReadingSheets" ("Owner");
+
 CREATE INDEX "IX_Retests_LessonId" ON "Retests" ("LessonId");
 
 CREATE INDEX "IX_Retests_PlanId" ON "Retests" ("PlanId");
@@ -467,6 +515,16 @@ CREATE INDEX "IX_RulebookEditions_Sha256" ON "RulebookEditions" ("Sha256");
 
 CREATE INDEX "IX_RulebookEditions_ShippedSha256" ON "RulebookEditions" ("ShippedSha256");
 
+CREATE INDEX "IX_SecondReadings_LessonId" ON "SecondReadings" ("LessonId");
+
+CREATE INDEX "IX_SecondReadings_ReadAt" ON "SecondReadings" ("ReadAt");
+
+CREATE INDEX "IX_SecondReadings_TakeId" ON "SecondReadings" ("TakeId");
+
+CREATE INDEX "IX_SheetSends_At" ON "SheetSends" ("At");
+
+CREATE INDEX "IX_SheetSends_LessonId" ON "SheetSends" ("LessonId");
+
 CREATE INDEX "IX_StoredDrafts_LessonId" ON "StoredDrafts" ("LessonId");
 
 CREATE INDEX "IX_StoredDrafts_RulebookSha256" ON "StoredDrafts" ("RulebookSha256");
@@ -477,8 +535,10 @@ CREATE INDEX "IX_Students_ArchivedAt" ON "Students" ("ArchivedAt");
 
 CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt", "SearchText", "Id");
 
+CREATE UNIQUE INDEX "IX_Takes_LessonId_View_Swing" ON "Takes" ("LessonId", "View", "Swing");
+
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261126125927_FirstOrder', '10.0.15');
+VALUES ('20261126215820_FirstOrder', '10.0.15');
 
 COMMIT;
 

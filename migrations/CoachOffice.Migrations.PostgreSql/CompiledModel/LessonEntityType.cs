@@ -26,8 +26,8 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 "CoachOffice.Domain.Lessons.Lesson",
                 typeof(Lesson),
                 baseEntityType,
-                propertyCount: 10,
-                navigationCount: 1,
+                propertyCount: 11,
+                navigationCount: 2,
                 foreignKeyCount: 1,
                 unnamedIndexCount: 2,
                 keyCount: 1);
@@ -102,6 +102,14 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 propertyInfo: typeof(Lesson).GetProperty("Observations", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(Lesson).GetField("<Observations>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly));
             observations.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
+            var sheet = runtimeEntityType.AddProperty(
+                "Sheet",
+                typeof(string),
+                propertyInfo: typeof(Lesson).GetProperty("Sheet", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Lesson).GetField("<Sheet>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                maxLength: 40);
+            sheet.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
             var studentId = runtimeEntityType.AddProperty(
                 "StudentId",

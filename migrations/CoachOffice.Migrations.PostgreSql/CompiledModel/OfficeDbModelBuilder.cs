@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("e906116b-4300-4f73-8774-532b6bc71d86"), entityTypeCount: 30)
+            : base(skipDetectChanges: false, modelId: new Guid("0aec894a-6e93-4c78-9a3c-a0cf079d1676"), entityTypeCount: 34)
         {
         }
 
@@ -26,7 +26,11 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var lesson = LessonEntityType.Create(this);
             var lessonInput = LessonInputEntityType.Create(this);
             var reading = ReadingEntityType.Create(this);
+            var readingSheet = ReadingSheetEntityType.Create(this);
+            var sheetSend = SheetSendEntityType.Create(this);
+            var take = TakeEntityType.Create(this);
             var retest = RetestEntityType.Create(this);
+            var secondReading = SecondReadingEntityType.Create(this);
             var bookInForce = BookInForceEntityType.Create(this);
             var checkIn = CheckInEntityType.Create(this);
             var keptRulebook = KeptRulebookEntityType.Create(this);
@@ -57,10 +61,15 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             LessonInputEntityType.CreateForeignKey1(lessonInput, lesson);
             LessonInputEntityType.CreateForeignKey2(lessonInput, student);
             ReadingEntityType.CreateForeignKey1(reading, lesson);
+            ReadingEntityType.CreateForeignKey2(reading, take);
+            SheetSendEntityType.CreateForeignKey1(sheetSend, lesson);
+            TakeEntityType.CreateForeignKey1(take, lesson);
             RetestEntityType.CreateForeignKey1(retest, lesson);
             RetestEntityType.CreateForeignKey2(retest, plan);
             RetestEntityType.CreateForeignKey3(retest, planStage);
             RetestEntityType.CreateForeignKey4(retest, student);
+            SecondReadingEntityType.CreateForeignKey1(secondReading, lesson);
+            SecondReadingEntityType.CreateForeignKey2(secondReading, take);
             BookInForceEntityType.CreateForeignKey1(bookInForce, rulebookEdition);
             BookInForceEntityType.CreateForeignKey2(bookInForce, keptRulebook);
             CheckInEntityType.CreateForeignKey1(checkIn, plan);
@@ -94,7 +103,11 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             LessonEntityType.CreateAnnotations(lesson);
             LessonInputEntityType.CreateAnnotations(lessonInput);
             ReadingEntityType.CreateAnnotations(reading);
+            ReadingSheetEntityType.CreateAnnotations(readingSheet);
+            SheetSendEntityType.CreateAnnotations(sheetSend);
+            TakeEntityType.CreateAnnotations(take);
             RetestEntityType.CreateAnnotations(retest);
+            SecondReadingEntityType.CreateAnnotations(secondReading);
             BookInForceEntityType.CreateAnnotations(bookInForce);
             CheckInEntityType.CreateAnnotations(checkIn);
             KeptRulebookEntityType.CreateAnnotations(keptRulebook);

@@ -25,9 +25,9 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 "CoachOffice.Domain.Lessons.Reading",
                 typeof(Reading),
                 baseEntityType,
-                propertyCount: 9,
-                foreignKeyCount: 1,
-                unnamedIndexCount: 2,
+                propertyCount: 10,
+                foreignKeyCount: 2,
+                unnamedIndexCount: 3,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -93,6 +93,15 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 sentinel: 0);
             swing.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
+            var takeId = runtimeEntityType.AddProperty(
+                "TakeId",
+                typeof(TakeId),
+                propertyInfo: typeof(Reading).GetProperty("TakeId", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Reading).GetField("<TakeId>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                valueConverter: new Ids<TakeId, Guid>());
+            takeId.SetSentinelFromProviderValue(new Guid("00000000-0000-0000-0000-000000000000"));
+            takeId.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
             var value = runtimeEntityType.AddProperty(
                 "Value",
                 typeof(double),
@@ -118,6 +127,9 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 new[] { lessonId });
 
             var index0 = runtimeEntityType.AddIndex(
+                new[] { takeId });
+
+            var index1 = runtimeEntityType.AddIndex(
                 new[] { measure, value, lessonId });
 
             return runtimeEntityType;
@@ -138,6 +150,17 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 propertyInfo: typeof(Lesson).GetProperty("AllReadings", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(Lesson).GetField("_readings", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 propertyAccessMode: PropertyAccessMode.Field);
+
+            return runtimeForeignKey;
+        }
+
+        public static RuntimeForeignKey CreateForeignKey2(RuntimeEntityType declaringEntityType, RuntimeEntityType principalEntityType)
+        {
+            var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("TakeId") },
+                principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Id") }),
+                principalEntityType,
+                deleteBehavior: DeleteBehavior.Restrict,
+                required: true);
 
             return runtimeForeignKey;
         }

@@ -364,6 +364,11 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<string>("Sheet")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
                     b.Property<Guid>("StudentId")
                         .HasColumnType("uuid");
 
@@ -434,6 +439,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.Property<int>("Swing")
                         .HasColumnType("integer");
 
+                    b.Property<Guid>("TakeId")
+                        .HasColumnType("uuid");
+
                     b.Property<double>("Value")
                         .HasColumnType("double precision");
 
@@ -444,9 +452,92 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
                     b.HasIndex("LessonId");
 
+                    b.HasIndex("TakeId");
+
                     b.HasIndex("Measure", "Value", "LessonId");
 
                     b.ToTable("Readings", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.ReadingSheet", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("CreatedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Measures")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)");
+
+                    b.Property<Guid>("Owner")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Owner");
+
+                    b.ToTable("ReadingSheets", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.SheetSend", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("LessonId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("At");
+
+                    b.HasIndex("LessonId");
+
+                    b.ToTable("SheetSends", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.Take", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("AddedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<double?>("FrameRate")
+                        .HasColumnType("double precision");
+
+                    b.Property<Guid>("LessonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Swing")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("View")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LessonId", "View", "Swing")
+                        .IsUnique();
+
+                    b.ToTable("Takes", (string)null);
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Measuring.Retest", b =>
@@ -505,6 +596,51 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.HasIndex("Status", "DueOn");
 
                     b.ToTable("Retests", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Measuring.SecondReading", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("AskedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("AskedBy")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Doubles")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<Guid>("FirstBy")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("LessonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime?>("ReadAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid?>("ReadBy")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("TakeId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LessonId");
+
+                    b.HasIndex("ReadAt");
+
+                    b.HasIndex("TakeId");
+
+                    b.ToTable("SecondReadings", (string)null);
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Plans.BookInForce", b =>
@@ -1287,6 +1423,30 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         .HasForeignKey("LessonId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Lessons.Take", null)
+                        .WithMany()
+                        .HasForeignKey("TakeId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.SheetSend", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.Take", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Lessons.Lesson", null)
+                        .WithMany("Takes")
+                        .HasForeignKey("LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Measuring.Retest", b =>
@@ -1311,6 +1471,21 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.HasOne("CoachOffice.Domain.Students.Student", null)
                         .WithMany()
                         .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Measuring.SecondReading", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Lessons.Take", null)
+                        .WithMany()
+                        .HasForeignKey("TakeId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -1542,6 +1717,8 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
             modelBuilder.Entity("CoachOffice.Domain.Lessons.Lesson", b =>
                 {
                     b.Navigation("AllReadings");
+
+                    b.Navigation("Takes");
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Plans.Plan", b =>

@@ -25,8 +25,8 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 "CoachOffice.Domain.Lessons.Lesson",
                 typeof(Lesson),
                 baseEntityType,
-                propertyCount: 10,
-                navigationCount: 1,
+                propertyCount: 11,
+                navigationCount: 2,
                 foreignKeyCount: 1,
                 unnamedIndexCount: 2,
                 keyCount: 1);
@@ -93,6 +93,13 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 typeof(string),
                 propertyInfo: typeof(Lesson).GetProperty("Observations", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(Lesson).GetField("<Observations>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly));
+
+            var sheet = runtimeEntityType.AddProperty(
+                "Sheet",
+                typeof(string),
+                propertyInfo: typeof(Lesson).GetProperty("Sheet", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Lesson).GetField("<Sheet>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                maxLength: 40);
 
             var studentId = runtimeEntityType.AddProperty(
                 "StudentId",

@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("81c75fba-2d60-43bd-981d-a979d7a051be"), entityTypeCount: 30)
+            : base(skipDetectChanges: false, modelId: new Guid("dec8018b-fe40-402f-8eb2-993e01cb2914"), entityTypeCount: 34)
         {
         }
 
@@ -25,7 +25,11 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var lesson = LessonEntityType.Create(this);
             var lessonInput = LessonInputEntityType.Create(this);
             var reading = ReadingEntityType.Create(this);
+            var readingSheet = ReadingSheetEntityType.Create(this);
+            var sheetSend = SheetSendEntityType.Create(this);
+            var take = TakeEntityType.Create(this);
             var retest = RetestEntityType.Create(this);
+            var secondReading = SecondReadingEntityType.Create(this);
             var bookInForce = BookInForceEntityType.Create(this);
             var checkIn = CheckInEntityType.Create(this);
             var keptRulebook = KeptRulebookEntityType.Create(this);
@@ -56,10 +60,15 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             LessonInputEntityType.CreateForeignKey1(lessonInput, lesson);
             LessonInputEntityType.CreateForeignKey2(lessonInput, student);
             ReadingEntityType.CreateForeignKey1(reading, lesson);
+            ReadingEntityType.CreateForeignKey2(reading, take);
+            SheetSendEntityType.CreateForeignKey1(sheetSend, lesson);
+            TakeEntityType.CreateForeignKey1(take, lesson);
             RetestEntityType.CreateForeignKey1(retest, lesson);
             RetestEntityType.CreateForeignKey2(retest, plan);
             RetestEntityType.CreateForeignKey3(retest, planStage);
             RetestEntityType.CreateForeignKey4(retest, student);
+            SecondReadingEntityType.CreateForeignKey1(secondReading, lesson);
+            SecondReadingEntityType.CreateForeignKey2(secondReading, take);
             BookInForceEntityType.CreateForeignKey1(bookInForce, rulebookEdition);
             BookInForceEntityType.CreateForeignKey2(bookInForce, keptRulebook);
             CheckInEntityType.CreateForeignKey1(checkIn, plan);
@@ -93,7 +102,11 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             LessonEntityType.CreateAnnotations(lesson);
             LessonInputEntityType.CreateAnnotations(lessonInput);
             ReadingEntityType.CreateAnnotations(reading);
+            ReadingSheetEntityType.CreateAnnotations(readingSheet);
+            SheetSendEntityType.CreateAnnotations(sheetSend);
+            TakeEntityType.CreateAnnotations(take);
             RetestEntityType.CreateAnnotations(retest);
+            SecondReadingEntityType.CreateAnnotations(secondReading);
             BookInForceEntityType.CreateAnnotations(bookInForce);
             CheckInEntityType.CreateAnnotations(checkIn);
             KeptRulebookEntityType.CreateAnnotations(keptRulebook);

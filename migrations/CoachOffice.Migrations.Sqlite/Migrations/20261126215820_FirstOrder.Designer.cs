@@ -11,7 +11,7 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 namespace CoachOffice.Migrations.Sqlite.Migrations
 {
     [DbContext(typeof(OfficeDb))]
-    [Migration("20261126125927_FirstOrder")]
+    [Migration("20261126215820_FirstOrder")]
     partial class FirstOrder
     {
         /// <inheritdoc />
@@ -362,6 +362,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Sheet")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
                     b.Property<Guid>("StudentId")
                         .HasColumnType("TEXT");
 
@@ -432,6 +437,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.Property<int>("Swing")
                         .HasColumnType("INTEGER");
 
+                    b.Property<Guid>("TakeId")
+                        .HasColumnType("TEXT");
+
                     b.Property<double>("Value")
                         .HasColumnType("REAL");
 
@@ -442,9 +450,92 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
                     b.HasIndex("LessonId");
 
+                    b.HasIndex("TakeId");
+
                     b.HasIndex("Measure", "Value", "LessonId");
 
                     b.ToTable("Readings", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.ReadingSheet", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("CreatedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Measures")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Owner")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Owner");
+
+                    b.ToTable("ReadingSheets", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.SheetSend", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LessonId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("At");
+
+                    b.HasIndex("LessonId");
+
+                    b.ToTable("SheetSends", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.Take", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("AddedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("FrameRate")
+                        .HasColumnType("REAL");
+
+                    b.Property<Guid>("LessonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Swing")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("View")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LessonId", "View", "Swing")
+                        .IsUnique();
+
+                    b.ToTable("Takes", (string)null);
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Measuring.Retest", b =>
@@ -503,6 +594,51 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.HasIndex("Status", "DueOn");
 
                     b.ToTable("Retests", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Measuring.SecondReading", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("AskedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("AskedBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Doubles")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("FirstBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LessonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ReadAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("ReadBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("TakeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LessonId");
+
+                    b.HasIndex("ReadAt");
+
+                    b.HasIndex("TakeId");
+
+                    b.ToTable("SecondReadings", (string)null);
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Plans.BookInForce", b =>
@@ -1278,6 +1414,30 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         .HasForeignKey("LessonId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Lessons.Take", null)
+                        .WithMany()
+                        .HasForeignKey("TakeId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.SheetSend", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.Take", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Lessons.Lesson", null)
+                        .WithMany("Takes")
+                        .HasForeignKey("LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Measuring.Retest", b =>
@@ -1302,6 +1462,21 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.HasOne("CoachOffice.Domain.Students.Student", null)
                         .WithMany()
                         .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Measuring.SecondReading", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Lessons.Take", null)
+                        .WithMany()
+                        .HasForeignKey("TakeId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -1533,6 +1708,8 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
             modelBuilder.Entity("CoachOffice.Domain.Lessons.Lesson", b =>
                 {
                     b.Navigation("AllReadings");
+
+                    b.Navigation("Takes");
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Plans.Plan", b =>

@@ -98,6 +98,22 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "ReadingSheets",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Owner = table.Column<Guid>(type: "uuid", nullable: false),
+                    Name = table.Column<string>(type: "character varying(60)", maxLength: 60, nullable: false),
+                    Measures = table.Column<string>(type: "text", nullable: false),
+                    CreatedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    Version = table.Column<int>(type: "integer", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ReadingSheets", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Roles",
                 columns: table => new
                 {
@@ -332,7 +348,8 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     Observations = table.Column<string>(type: "text", nullable: false),
                     Notes = table.Column<string>(type: "text", nullable: false),
                     CreatedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    Version = table.Column<int>(type: "integer", nullable: false)
+                    Version = table.Column<int>(type: "integer", nullable: false),
+                    Sheet = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false)
                 },
                 constraints: table =>
                 {
@@ -405,24 +422,18 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 });
 
             migrationBuilder.CreateTable(
-                name: "Readings",
+                name: "SheetSends",
                 columns: table => new
                 {
                     Id = table.Column<Guid>(type: "uuid", nullable: false),
                     LessonId = table.Column<Guid>(type: "uuid", nullable: false),
-                    Measure = table.Column<string>(type: "character varying(80)", maxLength: 80, nullable: false),
-                    Value = table.Column<double>(type: "double precision", nullable: false),
-                    Swing = table.Column<int>(type: "integer", nullable: false),
-                    Instrument = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    FrameRate = table.Column<double>(type: "double precision", nullable: true),
-                    EnteredAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    WithdrawnAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true)
+                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
                 },
                 constraints: table =>
                 {
-                    table.PrimaryKey("PK_Readings", x => x.Id);
+                    table.PrimaryKey("PK_SheetSends", x => x.Id);
                     table.ForeignKey(
-                        name: "FK_Readings_Lessons_LessonId",
+                        name: "FK_SheetSends_Lessons_LessonId",
                         column: x => x.LessonId,
                         principalTable: "Lessons",
                         principalColumn: "Id",
@@ -463,6 +474,28 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         name: "FK_StoredDrafts_Students_StudentId",
                         column: x => x.StudentId,
                         principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Takes",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
+                    View = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Swing = table.Column<int>(type: "integer", nullable: false),
+                    FrameRate = table.Column<double>(type: "double precision", nullable: true),
+                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Takes", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Takes_Lessons_LessonId",
+                        column: x => x.LessonId,
+                        principalTable: "Lessons",
                         principalColumn: "Id",
                         onDelete: ReferentialAction.Restrict);
                 });
@@ -532,6 +565,70 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         name: "FK_Plans_Students_StudentId",
                         column: x => x.StudentId,
                         principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Readings",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
+                    TakeId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Measure = table.Column<string>(type: "character varying(80)", maxLength: 80, nullable: false),
+                    Value = table.Column<double>(type: "double precision", nullable: false),
+                    Swing = table.Column<int>(type: "integer", nullable: false),
+                    Instrument = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    FrameRate = table.Column<double>(type: "double precision", nullable: true),
+                    EnteredAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    WithdrawnAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Readings", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Readings_Lessons_LessonId",
+                        column: x => x.LessonId,
+                        principalTable: "Lessons",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Readings_Takes_TakeId",
+                        column: x => x.TakeId,
+                        principalTable: "Takes",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "SecondReadings",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
+                    TakeId = table.Column<Guid>(type: "uuid", nullable: false),
+                    AskedBy = table.Column<Guid>(type: "uuid", nullable: false),
+                    AskedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    FirstBy = table.Column<Guid>(type: "uuid", nullable: false),
+                    ReadBy = table.Column<Guid>(type: "uuid", nullable: true),
+                    ReadAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Doubles = table.Column<string>(type: "text", nullable: false),
+                    Version = table.Column<int>(type: "integer", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_SecondReadings", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_SecondReadings_Lessons_LessonId",
+                        column: x => x.LessonId,
+                        principalTable: "Lessons",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_SecondReadings_Takes_TakeId",
+                        column: x => x.TakeId,
+                        principalTable: "Takes",
                         principalColumn: "Id",
                         onDelete: ReferentialAction.Restrict);
                 });
@@ -949,6 +1046,16 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 columns: new[] { "Measure", "Value", "LessonId" });
 
             migrationBuilder.CreateIndex(
+                name: "IX_Readings_TakeId",
+                table: "Readings",
+                column: "TakeId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ReadingSheets_Owner",
+                table: "ReadingSheets",
+                column: "Owner");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Retests_LessonId",
                 table: "Retests",
                 column: "LessonId");
@@ -995,6 +1102,31 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 column: "ShippedSha256");
 
             migrationBuilder.CreateIndex(
+                name: "IX_SecondReadings_LessonId",
+                table: "SecondReadings",
+                column: "LessonId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SecondReadings_ReadAt",
+                table: "SecondReadings",
+                column: "ReadAt");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SecondReadings_TakeId",
+                table: "SecondReadings",
+                column: "TakeId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SheetSends_At",
+                table: "SheetSends",
+                column: "At");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SheetSends_LessonId",
+                table: "SheetSends",
+                column: "LessonId");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_StoredDrafts_LessonId",
                 table: "StoredDrafts",
                 column: "LessonId");
@@ -1018,6 +1150,12 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "IX_Students_ArchivedAt_SearchText_Id",
                 table: "Students",
                 columns: new[] { "ArchivedAt", "SearchText", "Id" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Takes_LessonId_View_Swing",
+                table: "Takes",
+                columns: new[] { "LessonId", "View", "Swing" },
+                unique: true);
         }
 
         /// <inheritdoc />
@@ -1072,6 +1210,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "Readings");
 
             migrationBuilder.DropTable(
+                name: "ReadingSheets");
+
+            migrationBuilder.DropTable(
                 name: "Retests");
 
             migrationBuilder.DropTable(
@@ -1079,6 +1220,12 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
             migrationBuilder.DropTable(
                 name: "RulebookWorks");
+
+            migrationBuilder.DropTable(
+                name: "SecondReadings");
+
+            migrationBuilder.DropTable(
+                name: "SheetSends");
 
             migrationBuilder.DropTable(
                 name: "Accounts");
@@ -1091,6 +1238,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
             migrationBuilder.DropTable(
                 name: "Roles");
+
+            migrationBuilder.DropTable(
+                name: "Takes");
 
             migrationBuilder.DropTable(
                 name: "Plans");

@@ -97,6 +97,22 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "ReadingSheets",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Owner = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
+                    Measures = table.Column<string>(type: "TEXT", nullable: false),
+                    CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ReadingSheets", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Roles",
                 columns: table => new
                 {
@@ -331,7 +347,8 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     Observations = table.Column<string>(type: "TEXT", nullable: false),
                     Notes = table.Column<string>(type: "TEXT", nullable: false),
                     CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Version = table.Column<int>(type: "INTEGER", nullable: false),
+                    Sheet = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false)
                 },
                 constraints: table =>
                 {
@@ -404,24 +421,18 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 });
 
             migrationBuilder.CreateTable(
-                name: "Readings",
+                name: "SheetSends",
                 columns: table => new
                 {
                     Id = table.Column<Guid>(type: "TEXT", nullable: false),
                     LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Measure = table.Column<string>(type: "TEXT", maxLength: 80, nullable: false),
-                    Value = table.Column<double>(type: "REAL", nullable: false),
-                    Swing = table.Column<int>(type: "INTEGER", nullable: false),
-                    Instrument = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    FrameRate = table.Column<double>(type: "REAL", nullable: true),
-                    EnteredAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    WithdrawnAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                    At = table.Column<DateTime>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
-                    table.PrimaryKey("PK_Readings", x => x.Id);
+                    table.PrimaryKey("PK_SheetSends", x => x.Id);
                     table.ForeignKey(
-                        name: "FK_Readings_Lessons_LessonId",
+                        name: "FK_SheetSends_Lessons_LessonId",
                         column: x => x.LessonId,
                         principalTable: "Lessons",
                         principalColumn: "Id",
@@ -462,6 +473,28 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         name: "FK_StoredDrafts_Students_StudentId",
                         column: x => x.StudentId,
                         principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Takes",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    View = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Swing = table.Column<int>(type: "INTEGER", nullable: false),
+                    FrameRate = table.Column<double>(type: "REAL", nullable: true),
+                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Takes", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Takes_Lessons_LessonId",
+                        column: x => x.LessonId,
+                        principalTable: "Lessons",
                         principalColumn: "Id",
                         onDelete: ReferentialAction.Restrict);
                 });
@@ -531,6 +564,70 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         name: "FK_Plans_Students_StudentId",
                         column: x => x.StudentId,
                         principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Readings",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    TakeId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Measure = table.Column<string>(type: "TEXT", maxLength: 80, nullable: false),
+                    Value = table.Column<double>(type: "REAL", nullable: false),
+                    Swing = table.Column<int>(type: "INTEGER", nullable: false),
+                    Instrument = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    FrameRate = table.Column<double>(type: "REAL", nullable: true),
+                    EnteredAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    WithdrawnAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Readings", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Readings_Lessons_LessonId",
+                        column: x => x.LessonId,
+                        principalTable: "Lessons",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Readings_Takes_TakeId",
+                        column: x => x.TakeId,
+                        principalTable: "Takes",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "SecondReadings",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    TakeId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    AskedBy = table.Column<Guid>(type: "TEXT", nullable: false),
+                    AskedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    FirstBy = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ReadBy = table.Column<Guid>(type: "TEXT", nullable: true),
+                    ReadAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Doubles = table.Column<string>(type: "TEXT", nullable: false),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_SecondReadings", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_SecondReadings_Lessons_LessonId",
+                        column: x => x.LessonId,
+                        principalTable: "Lessons",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_SecondReadings_Takes_TakeId",
+                        column: x => x.TakeId,
+                        principalTable: "Takes",
                         principalColumn: "Id",
                         onDelete: ReferentialAction.Restrict);
                 });
@@ -948,6 +1045,16 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 columns: new[] { "Measure", "Value", "LessonId" });
 
             migrationBuilder.CreateIndex(
+                name: "IX_Readings_TakeId",
+                table: "Readings",
+                column: "TakeId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ReadingSheets_Owner",
+                table: "ReadingSheets",
+                column: "Owner");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Retests_LessonId",
                 table: "Retests",
                 column: "LessonId");
@@ -994,6 +1101,31 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 column: "ShippedSha256");
 
             migrationBuilder.CreateIndex(
+                name: "IX_SecondReadings_LessonId",
+                table: "SecondReadings",
+                column: "LessonId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SecondReadings_ReadAt",
+                table: "SecondReadings",
+                column: "ReadAt");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SecondReadings_TakeId",
+                table: "SecondReadings",
+                column: "TakeId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SheetSends_At",
+                table: "SheetSends",
+                column: "At");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SheetSends_LessonId",
+                table: "SheetSends",
+                column: "LessonId");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_StoredDrafts_LessonId",
                 table: "StoredDrafts",
                 column: "LessonId");
@@ -1017,6 +1149,12 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "IX_Students_ArchivedAt_SearchText_Id",
                 table: "Students",
                 columns: new[] { "ArchivedAt", "SearchText", "Id" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Takes_LessonId_View_Swing",
+                table: "Takes",
+                columns: new[] { "LessonId", "View", "Swing" },
+                unique: true);
         }
 
         /// <inheritdoc />
@@ -1071,6 +1209,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Readings");
 
             migrationBuilder.DropTable(
+                name: "ReadingSheets");
+
+            migrationBuilder.DropTable(
                 name: "Retests");
 
             migrationBuilder.DropTable(
@@ -1078,6 +1219,12 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
             migrationBuilder.DropTable(
                 name: "RulebookWorks");
+
+            migrationBuilder.DropTable(
+                name: "SecondReadings");
+
+            migrationBuilder.DropTable(
+                name: "SheetSends");
 
             migrationBuilder.DropTable(
                 name: "Accounts");
@@ -1090,6 +1237,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
             migrationBuilder.DropTable(
                 name: "Roles");
+
+            migrationBuilder.DropTable(
+                name: "Takes");
 
             migrationBuilder.DropTable(
                 name: "Plans");
