@@ -4,6 +4,7 @@ using CoachOffice.Domain.Access;
 using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Media;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
 using Microsoft.AspNetCore.DataProtection.EntityFrameworkCore;
@@ -38,6 +39,10 @@ public sealed class OfficeDb(DbContextOptions<OfficeDb> options)
     public DbSet<SecondReading> SecondReadings => Set<SecondReading>();
 
     public DbSet<LessonInput> LessonInputs => Set<LessonInput>();
+
+    public DbSet<MediaItem> MediaItems => Set<MediaItem>();
+
+    public DbSet<MediaConsent> MediaConsents => Set<MediaConsent>();
 
     public DbSet<StoredDraft> StoredDrafts => Set<StoredDraft>();
 

@@ -5,6 +5,7 @@ using CoachOffice.Domain;
 using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.FollowUps;
 using CoachOffice.UseCases.Insight;
+using CoachOffice.UseCases.Media;
 using CoachOffice.UseCases.Plans;
 using CoachOffice.UseCases.Rulebook;
 using Microsoft.AspNetCore.DataProtection;
@@ -39,6 +40,7 @@ public static class AddingCoachOffice
         services.AddDataProtection().SetApplicationName("CoachOffice").PersistKeysToDbContext<OfficeDb>();
         AddAccounts(services);
         services.AddMail(configuration);
+        services.AddMedia(configuration);
         foreach (var operation in Operations()) services.TryAddScoped(operation);
         return services;
     }

@@ -1,5 +1,6 @@
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Lessons;
+using CoachOffice.Domain.Media;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
 
@@ -13,6 +14,8 @@ public sealed record AuditSubject(string Kind, Guid Id)
     public static AuditSubject Of(StudentId id) => new("student", id.Value);
 
     public static AuditSubject Of(LessonId id) => new("lesson", id.Value);
+
+    public static AuditSubject Of(MediaId id) => new("media", id.Value);
 
     public static AuditSubject Of(PlanId id) => new("plan", id.Value);
 

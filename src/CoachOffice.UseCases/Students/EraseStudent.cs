@@ -21,11 +21,11 @@ public sealed class EraseStudent(OfficeDb db, PracticeClock clock, AuditTrail tr
         student.Erase(clock.Now);
         trail.Add(actor, "student-erased", AuditSubject.Of(id));
         if (await db.TrySave(stop) != Saved.Yes) return StudentRefusals.Busy;
-        var letters = await traces.Remove(student, actor, clock.Now, stop);
+        var files = await traces.Remove(student, actor, clock.Now, stop);
         await transaction.CommitAsync(stop);
 
         // Files cannot take part in a transaction: they go last, when the person is already gone from the database.
-        letters.Delete();
+        await traces.Delete(files, CancellationToken.None);
         await forget.Now(CancellationToken.None);
         return id;
     }

@@ -6,18 +6,19 @@ using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
 using CoachOffice.UseCases.FollowUps;
+using CoachOffice.UseCases.Media;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
 
 namespace CoachOffice.UseCases.Students;
 
 /// <summary>Everything outside the student's own row that a person could be known by, or that is about their body.</summary>
-public sealed class StudentTraces(OfficeDb db, MailDoors doors, INewIds ids)
+public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media, INewIds ids)
 {
     private const string Erased = "student-erased";
 
-    /// <summary>Empties it and revokes what was open, in the caller's transaction; gives the mail files that are to be deleted after it.</summary>
-    public async Task<LettersOnDisk> Remove(Student student, Actor actor, Instant now, CancellationToken stop)
+    /// <summary>Empties it and revokes what was open, in the caller's transaction; gives the files that are to be deleted after it.</summary>
+    public async Task<StudentFiles> Remove(Student student, Actor actor, Instant now, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(student);
         ArgumentNullException.ThrowIfNull(actor);
@@ -27,7 +28,24 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, INewIds ids)
         await FromCheckIns(id, stop);
         await FromRetests(id, now, stop);
         await db.PrivateLinks.Where(l => l.StudentId == id).ExecuteDeleteAsync(stop);
-        return await FromMessages(id, stop);
+        var pictures = await FromMedia(id, stop);
+        return new StudentFiles(await FromMessages(id, stop), pictures);
+    }
+
+    /// <summary>Deletes the files; a picture's only when nobody else is seen in the same one.</summary>
+    public async Task Delete(StudentFiles files, CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        foreach (var path in files.Letters.Where(File.Exists)) File.Delete(path);
+        await media.DropUnneeded(files.Pictures, stop);
+    }
+
+    private async Task<IReadOnlyList<string>> FromMedia(StudentId id, CancellationToken stop)
+    {
+        var theirs = await db.MediaItems.Where(m => m.StudentId == id).Select(m => new { m.Sha256, m.SmallSha256 }).ToListAsync(stop);
+        await db.MediaItems.Where(m => m.StudentId == id).ExecuteDeleteAsync(stop);
+        await db.MediaConsents.Where(c => c.StudentId == id).ExecuteDeleteAsync(stop);
+        return [.. theirs.SelectMany(m => new[] { m.Sha256, m.SmallSha256 })];
     }
 
     private async Task FromLessons(StudentId id, CancellationToken stop)
@@ -75,12 +93,12 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, INewIds ids)
         await db.SaveChangesAsync(stop);
     }
 
-    private async Task<LettersOnDisk> FromMessages(StudentId id, CancellationToken stop)
+    private async Task<IReadOnlyList<string>> FromMessages(StudentId id, CancellationToken stop)
     {
         var messages = await db.Messages.Where(m => m.StudentId == id).ToListAsync(stop);
         foreach (var message in messages) message.Skip(Erased);
         await db.SaveChangesAsync(stop);
         await db.Messages.Where(m => m.StudentId == id).ExecuteUpdateAsync(m => m.SetProperty(x => x.Reason, ""), stop);
-        return new LettersOnDisk([.. messages.Select(doors.FileOf)]);
+        return [.. messages.Select(doors.FileOf)];
     }
 }

@@ -1,3 +1,4 @@
+using CoachOffice.Web.Features.Media;
 using CoachOffice.Web.Shell.Clock;
 using CoachOffice.Web.Shell.Security;
 using CoachOffice.Web.Shell.Starting;
@@ -30,6 +31,7 @@ internal static class ShellPipeline
         app.MapHealthChecks(AnonymousPages.Health).AllowAnonymous().DisableHttpMetrics();
         app.MapCspReports();
         app.MapClock();
+        app.MapMedia();
         app.MapRazorPages().WithStaticAssets();
     }
 }

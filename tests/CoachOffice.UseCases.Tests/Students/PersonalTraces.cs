@@ -2,6 +2,7 @@ using CoachOffice.Data;
 using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Media;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
 using CoachOffice.UseCases;
@@ -25,6 +26,7 @@ internal static class PersonalTraces
             CheckInOf(plan, ids, now),
             Retest.Ask(ids.Next(), plan, plan.Stages[0], new LocalDate(2026, 3, 20), false),
             Message.Due(ids.Next(), NudgeOf(plan, now), now));
+        db.Add(MediaConsent.Give(ids.Next(), plan.StudentId, "Zebulon's mother", new LocalDate(2026, 3, 1), lesson.CoachId, now));
         var input = LessonInput.Of(lesson);
         input.Draft(lesson.Club, "{\"student\":\"Zebulon\"}");
         db.Add(input);

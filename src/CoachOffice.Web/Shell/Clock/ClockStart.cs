@@ -8,6 +8,8 @@ internal sealed partial class ClockStart(FirstAnswer first, ShippedBookStart boo
 {
     private const string Minutely = "* * * * *";
     private const string Job = "sweep";
+    private const string Hourly = "17 * * * *";
+    private const string MediaJob = "sweep-media";
 
     private BackgroundJobServer? _server;
 
@@ -51,6 +53,7 @@ internal sealed partial class ClockStart(FirstAnswer first, ShippedBookStart boo
     private void Begin()
     {
         services.GetRequiredService<IRecurringJobManager>().AddOrUpdate<OfficeClock>(Job, clock => clock.Sweep(CancellationToken.None), Minutely);
+        services.GetRequiredService<IRecurringJobManager>().AddOrUpdate<OfficeClock>(MediaJob, clock => clock.SweepMedia(CancellationToken.None), Hourly);
         services.GetRequiredService<IBackgroundJobClient>().Enqueue<OfficeClock>(clock => clock.Sweep(CancellationToken.None));
         var options = new BackgroundJobServerOptions { WorkerCount = 1, SchedulePollingInterval = TimeSpan.FromSeconds(15), Activator = services.GetRequiredService<JobActivator>() };
         _server = new BackgroundJobServer(options, services.GetRequiredService<JobStorage>());

@@ -1,9 +1,10 @@
 using CoachOffice.UseCases.FollowUps;
+using CoachOffice.UseCases.Media;
 using Hangfire;
 
 namespace CoachOffice.Web.Shell.Clock;
 
-/// <summary>The job Hangfire runs: one sweep of what is due. Everything else about time lives in our own tables.</summary>
+/// <summary>The jobs Hangfire runs: a sweep of what is due, and one of what a crash left. Everything else about time lives in our own tables.</summary>
 internal sealed class OfficeClock(IServiceScopeFactory scopes)
 {
     private static readonly SemaphoreSlim OneAtATime = new(1, 1);
@@ -22,5 +23,13 @@ internal sealed class OfficeClock(IServiceScopeFactory scopes)
         {
             OneAtATime.Release();
         }
+    }
+
+    /// <summary>Removes files of stills and clips that no row names.</summary>
+    [AutomaticRetry(Attempts = 0)]
+    public async Task SweepMedia(CancellationToken stop)
+    {
+        await using var scope = scopes.CreateAsyncScope();
+        await scope.ServiceProvider.GetRequiredService<SweepMedia>().Once(stop);
     }
 }

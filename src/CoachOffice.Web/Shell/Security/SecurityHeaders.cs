@@ -6,12 +6,16 @@ internal static class SecurityHeaders
     /// <summary>For the clock's own dashboard, whose pages carry inline script and style we can't change; owners only.</summary>
     public const string ClockDashboard = "clock-dashboard";
 
+    /// <summary>For the bytes of a still or clip: shown inside our pages, and opened alone they can do nothing.</summary>
+    public const string Media = "media";
+
     private const int OneYearInSeconds = 31_536_000;
 
     public static void AddSecurityHeaders(this IServiceCollection services) =>
         services.AddSecurityHeaderPolicies()
             .SetDefaultPolicy(static headers => Common(headers).AddContentSecurityPolicy(Strict))
-            .AddPolicy(ClockDashboard, static headers => Common(headers).AddContentSecurityPolicy(WithInline));
+            .AddPolicy(ClockDashboard, static headers => Common(headers).AddContentSecurityPolicy(WithInline))
+            .AddPolicy(Media, static headers => Common(headers).AddContentSecurityPolicy(Shut));
 
     private static HeaderPolicyCollection Common(HeaderPolicyCollection headers) =>
         headers
@@ -46,6 +50,14 @@ internal static class SecurityHeaders
         csp.AddFontSrc().Self();
         csp.AddConnectSrc().Self();
         csp.AddFormAction().Self();
+        Closed(csp);
+    }
+
+    private static void Shut(CspBuilder csp)
+    {
+        csp.AddDefaultSrc().None();
+        csp.AddSandbox();
+        csp.AddFormAction().None();
         Closed(csp);
     }
 
