@@ -88,8 +88,8 @@ public sealed class StillReadingTests
 
         Assert.Equal("still-format", (await StillReading.Of("GIF89a, a moving one"u8.ToArray())).Refusals.Single().Code);
         Assert.Equal("still-format", (await StillReading.Of(Convert.FromHexString("00000018667479706D703432"))).Refusals.Single().Code);
-        Assert.Equal("still-unreadable", (await StillReading.Of(jpeg[..30])).Refusals.Single().Code);
-        Assert.Equal("still-unreadable", (await StillReading.Of(jpeg[..(jpeg.Length / 2)])).Refusals.Single().Code);
+        Assert.Equal("still-unreadable", (await StillReading.Of(jpeg.AsMemory(0, 30))).Refusals.Single().Code);
+        Assert.Equal("still-unreadable", (await StillReading.Of(jpeg.AsMemory(0, jpeg.Length / 2))).Refusals.Single().Code);
         Assert.Equal("still-unreadable", (await StillReading.Of(CraftedFiles.PngThatClaims(300, 300))).Refusals.Single().Code);
         Assert.Equal("still-too-small", (await StillReading.Of(APicture.RedAndBlue(20, 20))).Refusals.Single().Code);
         Assert.Equal("still-format", (await StillReading.Of(ReadOnlyMemory<byte>.Empty)).Refusals.Single().Code);
