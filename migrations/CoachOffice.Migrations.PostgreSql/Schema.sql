@@ -205,6 +205,19 @@ CREATE TABLE "Lessons" (
     CONSTRAINT "FK_Lessons_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
+CREATE TABLE "MediaConsents" (
+    "Id" uuid NOT NULL,
+    "StudentId" uuid NOT NULL,
+    "GivenBy" character varying(120) NOT NULL,
+    "GivenOn" date NOT NULL,
+    "RecordedBy" uuid NOT NULL,
+    "RecordedAt" timestamp with time zone NOT NULL,
+    "WithdrawnAt" timestamp with time zone,
+    "WithdrawnBy" uuid,
+    CONSTRAINT "PK_MediaConsents" PRIMARY KEY ("Id"),
+    CONSTRAINT "FK_MediaConsents_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "RulebookEditions" (
     "Number" integer NOT NULL,
     "Sha256" character varying(64) NOT NULL,
@@ -230,6 +243,24 @@ CREATE TABLE "LessonInputs" (
     CONSTRAINT "PK_LessonInputs" PRIMARY KEY ("LessonId"),
     CONSTRAINT "FK_LessonInputs_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_LessonInputs_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "MediaItems" (
+    "Id" uuid NOT NULL,
+    "LessonId" uuid NOT NULL,
+    "StudentId" uuid NOT NULL,
+    "Kind" character varying(40) NOT NULL,
+    "Format" character varying(40) NOT NULL,
+    "Sha256" character varying(64) NOT NULL,
+    "Bytes" bigint NOT NULL,
+    "SmallSha256" character varying(64) NOT NULL,
+    "Width" integer NOT NULL,
+    "Height" integer NOT NULL,
+    "AddedAt" timestamp with time zone NOT NULL,
+    "AddedBy" uuid NOT NULL,
+    CONSTRAINT "PK_MediaItems" PRIMARY KEY ("Id"),
+    CONSTRAINT "FK_MediaItems_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_MediaItems_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "SheetSends" (
@@ -488,6 +519,16 @@ CREATE INDEX "IX_Lessons_HeldOn" ON "Lessons" ("HeldOn");
 
 CREATE INDEX "IX_Lessons_StudentId_HeldOn" ON "Lessons" ("StudentId", "HeldOn");
 
+CREATE INDEX "IX_MediaConsents_StudentId" ON "MediaConsents" ("StudentId");
+
+CREATE INDEX "IX_MediaItems_LessonId" ON "MediaItems" ("LessonId");
+
+CREATE INDEX "IX_MediaItems_Sha256" ON "MediaItems" ("Sha256");
+
+CREATE INDEX "IX_MediaItems_SmallSha256" ON "MediaItems" ("SmallSha256");
+
+CREATE INDEX "IX_MediaItems_StudentId" ON "MediaItems" ("StudentId");
+
 CREATE INDEX "IX_Messages_Kind_State_DueAt_PlanId" ON "Messages" ("Kind", "State", "DueAt", "PlanId");
 
 CREATE UNIQUE INDEX "IX_Messages_OnceKey" ON "Messages" ("OnceKey");
@@ -569,7 +610,7 @@ CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt",
 CREATE UNIQUE INDEX "IX_Takes_LessonId_View_Swing" ON "Takes" ("LessonId", "View", "Swing");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261126215823_FirstOrder', '10.0.15');
+VALUES ('20261126220945_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -190,6 +190,18 @@ CREATE TABLE "Lessons" (
     CONSTRAINT "FK_Lessons_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
+CREATE TABLE "MediaConsents" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_MediaConsents" PRIMARY KEY,
+    "StudentId" TEXT NOT NULL,
+    "GivenBy" TEXT NOT NULL,
+    "GivenOn" TEXT NOT NULL,
+    "RecordedBy" TEXT NOT NULL,
+    "RecordedAt" TEXT NOT NULL,
+    "WithdrawnAt" TEXT NULL,
+    "WithdrawnBy" TEXT NULL,
+    CONSTRAINT "FK_MediaConsents_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "RulebookEditions" (
     "Number" INTEGER NOT NULL CONSTRAINT "PK_RulebookEditions" PRIMARY KEY,
     "Sha256" TEXT NOT NULL,
@@ -213,6 +225,23 @@ CREATE TABLE "LessonInputs" (
     "IsDrafted" INTEGER NOT NULL,
     CONSTRAINT "FK_LessonInputs_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_LessonInputs_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "MediaItems" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_MediaItems" PRIMARY KEY,
+    "LessonId" TEXT NOT NULL,
+    "StudentId" TEXT NOT NULL,
+    "Kind" TEXT NOT NULL,
+    "Format" TEXT NOT NULL,
+    "Sha256" TEXT NOT NULL,
+    "Bytes" INTEGER NOT NULL,
+    "SmallSha256" TEXT NOT NULL,
+    "Width" INTEGER NOT NULL,
+    "Height" INTEGER NOT NULL,
+    "AddedAt" TEXT NOT NULL,
+    "AddedBy" TEXT NOT NULL,
+    CONSTRAINT "FK_MediaItems_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_MediaItems_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "SheetSends" (
@@ -457,6 +486,16 @@ CREATE INDEX "IX_Lessons_HeldOn" ON "Lessons" ("HeldOn");
 
 CREATE INDEX "IX_Lessons_StudentId_HeldOn" ON "Lessons" ("StudentId", "HeldOn");
 
+CREATE INDEX "IX_MediaConsents_StudentId" ON "MediaConsents" ("StudentId");
+
+CREATE INDEX "IX_MediaItems_LessonId" ON "MediaItems" ("LessonId");
+
+CREATE INDEX "IX_MediaItems_Sha256" ON "MediaItems" ("Sha256");
+
+CREATE INDEX "IX_MediaItems_SmallSha256" ON "MediaItems" ("SmallSha256");
+
+CREATE INDEX "IX_MediaItems_StudentId" ON "MediaItems" ("StudentId");
+
 CREATE INDEX "IX_Messages_Kind_State_DueAt_PlanId" ON "Messages" ("Kind", "State", "DueAt", "PlanId");
 
 CREATE UNIQUE INDEX "IX_Messages_OnceKey" ON "Messages" ("OnceKey");
@@ -538,7 +577,7 @@ CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt",
 CREATE UNIQUE INDEX "IX_Takes_LessonId_View_Swing" ON "Takes" ("LessonId", "View", "Swing");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261126215820_FirstOrder', '10.0.15');
+VALUES ('20261126220941_FirstOrder', '10.0.15');
 
 COMMIT;
 

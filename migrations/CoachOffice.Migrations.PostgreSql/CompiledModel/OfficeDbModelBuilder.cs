@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("0aec894a-6e93-4c78-9a3c-a0cf079d1676"), entityTypeCount: 34)
+            : base(skipDetectChanges: false, modelId: new Guid("ea5119ec-21cf-40e4-8538-f0a0bae3a4f1"), entityTypeCount: 36)
         {
         }
 
@@ -31,6 +31,8 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var take = TakeEntityType.Create(this);
             var retest = RetestEntityType.Create(this);
             var secondReading = SecondReadingEntityType.Create(this);
+            var mediaConsent = MediaConsentEntityType.Create(this);
+            var mediaItem = MediaItemEntityType.Create(this);
             var bookInForce = BookInForceEntityType.Create(this);
             var checkIn = CheckInEntityType.Create(this);
             var keptRulebook = KeptRulebookEntityType.Create(this);
@@ -70,6 +72,9 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             RetestEntityType.CreateForeignKey4(retest, student);
             SecondReadingEntityType.CreateForeignKey1(secondReading, lesson);
             SecondReadingEntityType.CreateForeignKey2(secondReading, take);
+            MediaConsentEntityType.CreateForeignKey1(mediaConsent, student);
+            MediaItemEntityType.CreateForeignKey1(mediaItem, lesson);
+            MediaItemEntityType.CreateForeignKey2(mediaItem, student);
             BookInForceEntityType.CreateForeignKey1(bookInForce, rulebookEdition);
             BookInForceEntityType.CreateForeignKey2(bookInForce, keptRulebook);
             CheckInEntityType.CreateForeignKey1(checkIn, plan);
@@ -108,6 +113,8 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             TakeEntityType.CreateAnnotations(take);
             RetestEntityType.CreateAnnotations(retest);
             SecondReadingEntityType.CreateAnnotations(secondReading);
+            MediaConsentEntityType.CreateAnnotations(mediaConsent);
+            MediaItemEntityType.CreateAnnotations(mediaItem);
             BookInForceEntityType.CreateAnnotations(bookInForce);
             CheckInEntityType.CreateAnnotations(checkIn);
             KeptRulebookEntityType.CreateAnnotations(keptRulebook);

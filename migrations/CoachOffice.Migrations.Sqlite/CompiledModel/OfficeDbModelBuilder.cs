@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("dec8018b-fe40-402f-8eb2-993e01cb2914"), entityTypeCount: 34)
+            : base(skipDetectChanges: false, modelId: new Guid("e0e8fd9a-8257-40da-9464-05f4555c3fea"), entityTypeCount: 36)
         {
         }
 
@@ -30,6 +30,8 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var take = TakeEntityType.Create(this);
             var retest = RetestEntityType.Create(this);
             var secondReading = SecondReadingEntityType.Create(this);
+            var mediaConsent = MediaConsentEntityType.Create(this);
+            var mediaItem = MediaItemEntityType.Create(this);
             var bookInForce = BookInForceEntityType.Create(this);
             var checkIn = CheckInEntityType.Create(this);
             var keptRulebook = KeptRulebookEntityType.Create(this);
@@ -69,6 +71,9 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             RetestEntityType.CreateForeignKey4(retest, student);
             SecondReadingEntityType.CreateForeignKey1(secondReading, lesson);
             SecondReadingEntityType.CreateForeignKey2(secondReading, take);
+            MediaConsentEntityType.CreateForeignKey1(mediaConsent, student);
+            MediaItemEntityType.CreateForeignKey1(mediaItem, lesson);
+            MediaItemEntityType.CreateForeignKey2(mediaItem, student);
             BookInForceEntityType.CreateForeignKey1(bookInForce, rulebookEdition);
             BookInForceEntityType.CreateForeignKey2(bookInForce, keptRulebook);
             CheckInEntityType.CreateForeignKey1(checkIn, plan);
@@ -107,6 +112,8 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             TakeEntityType.CreateAnnotations(take);
             RetestEntityType.CreateAnnotations(retest);
             SecondReadingEntityType.CreateAnnotations(secondReading);
+            MediaConsentEntityType.CreateAnnotations(mediaConsent);
+            MediaItemEntityType.CreateAnnotations(mediaItem);
             BookInForceEntityType.CreateAnnotations(bookInForce);
             CheckInEntityType.CreateAnnotations(checkIn);
             KeptRulebookEntityType.CreateAnnotations(keptRulebook);

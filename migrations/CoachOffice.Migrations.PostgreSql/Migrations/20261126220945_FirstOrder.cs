@@ -363,6 +363,30 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "MediaConsents",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    GivenBy = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    GivenOn = table.Column<DateOnly>(type: "date", nullable: false),
+                    RecordedBy = table.Column<Guid>(type: "uuid", nullable: false),
+                    RecordedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    WithdrawnAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    WithdrawnBy = table.Column<Guid>(type: "uuid", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_MediaConsents", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_MediaConsents_Students_StudentId",
+                        column: x => x.StudentId,
+                        principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "RulebookEditions",
                 columns: table => new
                 {
@@ -415,6 +439,40 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         onDelete: ReferentialAction.Restrict);
                     table.ForeignKey(
                         name: "FK_LessonInputs_Students_StudentId",
+                        column: x => x.StudentId,
+                        principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "MediaItems",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Format = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Sha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    Bytes = table.Column<long>(type: "bigint", nullable: false),
+                    SmallSha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    Width = table.Column<int>(type: "integer", nullable: false),
+                    Height = table.Column<int>(type: "integer", nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    AddedBy = table.Column<Guid>(type: "uuid", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_MediaItems", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_MediaItems_Lessons_LessonId",
+                        column: x => x.LessonId,
+                        principalTable: "Lessons",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_MediaItems_Students_StudentId",
                         column: x => x.StudentId,
                         principalTable: "Students",
                         principalColumn: "Id",
@@ -953,6 +1011,31 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 columns: new[] { "StudentId", "HeldOn" });
 
             migrationBuilder.CreateIndex(
+                name: "IX_MediaConsents_StudentId",
+                table: "MediaConsents",
+                column: "StudentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_MediaItems_LessonId",
+                table: "MediaItems",
+                column: "LessonId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_MediaItems_Sha256",
+                table: "MediaItems",
+                column: "Sha256");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_MediaItems_SmallSha256",
+                table: "MediaItems",
+                column: "SmallSha256");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_MediaItems_StudentId",
+                table: "MediaItems",
+                column: "StudentId");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Messages_Kind_State_DueAt_PlanId",
                 table: "Messages",
                 columns: new[] { "Kind", "State", "DueAt", "PlanId" });
@@ -1190,6 +1273,12 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
             migrationBuilder.DropTable(
                 name: "LessonInputs");
+
+            migrationBuilder.DropTable(
+                name: "MediaConsents");
+
+            migrationBuilder.DropTable(
+                name: "MediaItems");
 
             migrationBuilder.DropTable(
                 name: "Messages");
