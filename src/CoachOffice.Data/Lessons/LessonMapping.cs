@@ -19,5 +19,8 @@ internal sealed class LessonMapping : IEntityTypeConfiguration<Lesson>
         builder.HasOne<Student>().WithMany().HasForeignKey(l => l.StudentId);
         builder.HasIndex(l => new { l.StudentId, l.HeldOn });
         builder.HasIndex(l => l.HeldOn);
+
+        // A coach's next lesson is read by the sheet of the one before.
+        builder.HasIndex(l => new { l.CoachId, l.CreatedAt });
     }
 }

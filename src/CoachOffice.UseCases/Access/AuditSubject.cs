@@ -28,5 +28,7 @@ public sealed record AuditSubject(string Kind, Guid Id)
     /// <summary>An edition of the rulebook, by its number.</summary>
     public static AuditSubject Edition(int number) => new("rulebook", new Guid(number, 0, 0, [0, 0, 0, 0, 0, 0, 0, 0]));
 
+    public static AuditSubject Sheet(Guid id) => new("reading-sheet", id);
+
     public static AuditSubject Retest(Guid id) => new("retest", id);
 }

@@ -3,15 +3,16 @@ using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
-using CoachOffice.UseCases.Access;
 using CoachOffice.Domain.Students;
+using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.Lessons.Sheets;
 using CoachOffice.UseCases.Rulebook;
 using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.UseCases.Lessons;
 
 /// <summary>Shows a lesson with its sheet.</summary>
-public sealed class LessonPage(OfficeDb db, Rulebooks books, ReadPractice practice)
+public sealed class LessonPage(OfficeDb db, Rulebooks books, ReadPractice practice, ListSheets sheets)
 {
     // So many earlier lessons are searched for a measure's last value.
     private const int LessonsBack = 10;
@@ -25,6 +26,9 @@ public sealed class LessonPage(OfficeDb db, Rulebooks books, ReadPractice practi
     private static readonly CompiledQuery<LessonId, Reading> ReadingsOf = new((db, id) =>
         db.Readings.AsNoTracking().Where(r => r.LessonId == id && r.WithdrawnAt == null).OrderBy(r => r.Id));
 
+    private static readonly CompiledQuery<LessonId, Take> TakesOf = new((db, id) =>
+        db.Takes.AsNoTracking().Where(t => t.LessonId == id).OrderBy(t => t.View).ThenBy(t => t.Swing));
+
     private static readonly CompiledQuery<LessonId, DraftedPlan> PlansOf = new((db, id) =>
         db.Plans.Where(p => p.LessonId == id).OrderByDescending(p => p.CreatedAt).ThenByDescending(p => p.Id).Select(p => new DraftedPlan(p.Id, p.Status, p.CreatedAt)));
 
@@ -35,8 +39,9 @@ public sealed class LessonPage(OfficeDb db, Rulebooks books, ReadPractice practi
             .SelectMany(l => l.AllReadings.Where(r => r.WithdrawnAt == null), (l, r) => new EarlierReading(l.Id, l.HeldOn, l.CreatedAt, r.Measure, r.Value)));
 
     /// <summary>The lesson, or null when there is none.</summary>
-    public async Task<LessonView?> Of(LessonId lesson, CancellationToken stop = default)
+    public async Task<LessonView?> Of(LessonId lesson, SheetWish wish, CancellationToken stop = default)
     {
+        ArgumentNullException.ThrowIfNull(wish);
         if (await ById.Rows(db, lesson, stop) is not [var (found, student, inForce)]) return null;
         var book = (await books.For(inForce, stop)).Book;
         var known = (await ReadingsOf.Rows(db, lesson, stop)).Where(r => book.Find(r.Measure) is not null).ToList();
@@ -48,6 +53,8 @@ public sealed class LessonPage(OfficeDb db, Rulebooks books, ReadPractice practi
             Readings = LessonValues.Of(known, id => book.Find(id)!.Unit),
         };
         var units = (await practice.Now(stop))?.Units ?? UnitSystem.Metric;
+        var offered = await sheets.For(wish.Actor, stop);
+        var chosen = ChosenSheet.Of(wish.Key ?? found.Sheet, offered, known.Select(r => r.Measure).Concat(wish.Also.Where(m => m.Length > 0).Select(MeasureId.From)));
         var sheet = new LessonSheet(book, new GradingContext(book, facts), units, await Earlier.Rows(db, found.StudentId, lesson, stop));
         return new LessonView
         {
@@ -58,7 +65,12 @@ public sealed class LessonPage(OfficeDb db, Rulebooks books, ReadPractice practi
             Heading = new LessonHeading(found.HeldOn, found.Club, found.Kind),
             Observations = found.Observations,
             Notes = found.Notes,
-            Sheet = sheet.Groups(known),
+            SheetKey = chosen.Key,
+            Sheets = offered,
+            Takes = await TakesOf.Rows(db, lesson, stop),
+            Apart = ApartSwing.Of(known.Select(r => (r.Measure, new SwingValue(r.Swing, new Quantity(r.Value, book.Find(r.Measure)!.Unit)))), id => book.Find(id)!),
+            Hand = student.Hand,
+            Sheet = sheet.Groups(known, chosen),
             Findings = LessonGrading.Grade(book, facts),
             Plans = await PlansOf.Rows(db, lesson, stop),
         };

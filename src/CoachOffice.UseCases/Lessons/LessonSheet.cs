@@ -2,6 +2,7 @@ using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
+using CoachOffice.UseCases.Lessons.Sheets;
 using NodaTime;
 using Book = CoachOffice.Domain.Plans.Rulebook;
 
@@ -14,8 +15,8 @@ internal sealed class LessonSheet(Book book, GradingContext context, UnitSystem 
     private readonly Dictionary<MeasureId, (LocalDate HeldOn, double Mean)> _last = LastOf(earlier);
 
     /// <summary>The groups in the order of views and moments.</summary>
-    public IReadOnlyList<SheetGroup> Groups(IReadOnlyList<Reading> readings) =>
-        [.. book.Measures.GroupBy(m => (m.View, m.Moment)).OrderBy(g => g.Key.View).ThenBy(g => g.Key.Moment)
+    public IReadOnlyList<SheetGroup> Groups(IReadOnlyList<Reading> readings, ChosenSheet chosen) =>
+        [.. book.Measures.Where(chosen.Shows).GroupBy(m => (m.View, m.Moment)).OrderBy(g => g.Key.View).ThenBy(g => g.Key.Moment)
             .Select(g => new SheetGroup(g.Key.View, g.Key.Moment, [.. g.OrderBy(m => m.Row).Select(m => Field(m, readings))]))];
 
     /// <summary>One measure's field.</summary>
@@ -32,7 +33,8 @@ internal sealed class LessonSheet(Book book, GradingContext context, UnitSystem 
             Instrument = own is [var first, ..] ? first.Instrument : ReadingEntry.UsualOf(measure),
             FrameRate = own is [var one, ..] ? one.FrameRate : null,
             TakesAsRead = ReadingEntry.TakesAsRead(measure),
-            Range = context.Hold(measure).Limits,
+            Held = context.Hold(measure),
+            NeedsHeight = context.NeedsHeight(measure),
             LastTime = known ? new Quantity(last.Mean, measure.Unit).In(unit).Value : null,
             LastOn = known ? last.HeldOn : null,
         };

@@ -1,6 +1,7 @@
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Students;
+using CoachOffice.UseCases.Lessons.Sheets;
 using NodaTime;
 
 namespace CoachOffice.UseCases.Lessons;
@@ -21,6 +22,21 @@ public sealed record LessonView
     public required string Observations { get; init; }
 
     public required string Notes { get; init; }
+
+    /// <summary>The reading sheet it is shown by; empty when every measure is.</summary>
+    public required string SheetKey { get; init; }
+
+    /// <summary>The sheets to pick from.</summary>
+    public required IReadOnlyList<SheetChoice> Sheets { get; init; }
+
+    /// <summary>Its swings by view, then number.</summary>
+    public required IReadOnlyList<Take> Takes { get; init; }
+
+    /// <summary>Swings that stand apart from the others of their measure.</summary>
+    public required IReadOnlyDictionary<MeasureId, IReadOnlyList<ApartSwing>> Apart { get; init; }
+
+    /// <summary>The student's dominant hand, which says on which side of a picture the target is.</summary>
+    public required Hand Hand { get; init; }
 
     /// <summary>By view, then moment.</summary>
     public required IReadOnlyList<SheetGroup> Sheet { get; init; }
@@ -52,8 +68,14 @@ public sealed record SheetField
 
     public required bool TakesAsRead { get; init; }
 
-    /// <summary>The wanted band for this student and club, in the measure's unit.</summary>
-    public Limits? Range { get; init; }
+    /// <summary>What this student's value with this club is held against, in the measure's unit.</summary>
+    public required HeldRange Held { get; init; }
+
+    /// <summary>A child's length is graded no further than borderline until the height is known.</summary>
+    public bool NeedsHeight { get; init; }
+
+    /// <summary>The wanted band, in the measure's unit.</summary>
+    public Limits? Range => Held.Limits;
 
     /// <summary>The mean of the last earlier lesson with this club, in <see cref="Unit"/>.</summary>
     public double? LastTime { get; init; }

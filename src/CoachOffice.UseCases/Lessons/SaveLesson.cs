@@ -11,8 +11,8 @@ using Book = CoachOffice.Domain.Plans.Rulebook;
 
 namespace CoachOffice.UseCases.Lessons;
 
-/// <summary>Saves a lesson's sheet: all of it or nothing.</summary>
-public sealed class SaveLesson(OfficeDb db, AuditTrail trail, PlanDoor door, PlanBooks books, LessonInputs inputs)
+/// <summary>Saves a lesson's sheet: all of it or nothing, and once however often it arrives.</summary>
+public sealed class SaveLesson(OfficeDb db, PlanDoor door, PlanBooks books, LessonInputs inputs, ArrivedSheets arrived)
 {
     private const int LongestText = 20_000;
 
@@ -24,23 +24,31 @@ public sealed class SaveLesson(OfficeDb db, AuditTrail trail, PlanDoor door, Pla
         if (!actor.MayTeach) return NotAllowed.To("record lessons");
         var kept = await db.Lessons.Include(l => l.AllReadings).SingleOrDefaultAsync(l => l.Id == lesson, stop);
         if (kept is null) return new Refusal("lesson-not-found", "There is no such lesson.");
+        if (await arrived.Has(lesson, form, stop)) return lesson;
         await db.Entry(kept).Collection(l => l.Takes).LoadAsync(stop);
         var book = await books.InForce(stop);
-        var (taken, refusals) = Taken(form, kept, book);
+        var (taken, refusals) = SheetReader.Taken(form, kept, book);
         if (kept.Version != version) return refusals.Count == 0 && Says(kept, form, taken) ? kept.Id : await Changed(kept.Id, stop);
         if (HeadingCheck.Of(form.Heading, await door.Today(stop)) is { } wrong) refusals.Add(wrong);
         if (form.Observations.Length > LongestText || form.Notes.Length > LongestText)
             refusals.Add(new Refusal("text-too-long", "Observations and notes hold up to 20,000 characters each.", nameof(form.Observations)));
         if (refusals.Count > 0) return Outcome<LessonId>.Refused(refusals);
-        kept.Head(form.Heading);
-        kept.Write(form.Observations, form.Notes);
-        kept.Record(taken, door.Ids, door.Now);
+        Write(kept, form, taken);
         await inputs.Keep(kept, book, stop);
-        trail.Add(actor, "lesson-saved", AuditSubject.Of(kept.Id), $"readings:{taken.Count}");
+        await arrived.Add(lesson, form, stop);
+        door.Note(actor, "lesson-saved", AuditSubject.Of(kept.Id), $"readings:{taken.Count}");
         if (await db.TrySave(stop) == Saved.Yes) return kept.Id;
         db.ChangeTracker.Clear();
         var now = await db.Lessons.AsNoTracking().Include(l => l.AllReadings).SingleAsync(l => l.Id == lesson, stop);
         return Says(now, form, taken) ? lesson : await Changed(lesson, stop);
+    }
+
+    private void Write(Lesson kept, LessonForm form, List<TakenReading> taken)
+    {
+        kept.Head(form.Heading);
+        kept.Write(form.Observations, form.Notes);
+        if (form.Sheet is { } sheet) kept.ReadBy(sheet);
+        kept.Record(taken, door.Ids, door.Now);
     }
 
     // The same sheet posted twice is one save: the second finds what it wanted to write.
@@ -48,33 +56,6 @@ public sealed class SaveLesson(OfficeDb db, AuditTrail trail, PlanDoor door, Pla
         new LessonHeading(kept.HeldOn, kept.Club, kept.Kind) == form.Heading
         && kept.Observations == form.Observations.Trim() && kept.Notes == form.Notes.Trim()
         && kept.Readings.Count() == taken.Count && taken.TrueForAll(t => kept.Readings.Any(k => k.Says(t)));
-
-    private static (List<TakenReading> Taken, List<Refusal> Refusals) Taken(LessonForm form, Lesson kept, Book book)
-    {
-        var refusals = form.Entries.GroupBy(e => e.Measure).Where(g => g.Count() > 1)
-            .Select(g => new Refusal("measure-twice", $"'{g.Key}' stands on the sheet twice; put all its values into one field.", ReadingEntry.FieldOf(g.Key))).ToList();
-        var taken = new List<TakenReading>();
-        foreach (var entry in form.Entries)
-        {
-            if (Untouched(entry, kept, book) is { } same) taken.AddRange(same);
-            else if (ReadingEntry.Take(entry, book) is { Succeeded: true } fresh) taken.AddRange(fresh.Value);
-            else refusals.AddRange(ReadingEntry.Take(entry, book).Refusals);
-        }
-
-        return (taken, refusals);
-    }
-
-    // A field that still says what was shown keeps its readings: rounding for the eye never changes a stored number.
-    private static List<TakenReading>? Untouched(MeasureEntry entry, Lesson kept, Book book)
-    {
-        var readings = kept.Readings.Where(r => r.Measure.Value == entry.Measure).OrderBy(r => r.Swing).ToList();
-        if (readings.Count == 0 || entry.AsRead || book.Find(readings[0].Measure) is not { } measure) return null;
-        var unit = Unit.Find(entry.Unit) ?? measure.Unit;
-        if (unit.Dimension != measure.Unit.Dimension || entry.Text.Trim() != ShownUnits.Text(readings, measure.Unit, unit)) return null;
-        var rate = readings[0].FrameRate is { } fps ? ShownUnits.Number(fps) : "";
-        if (rate != entry.FrameRate.Trim() || (entry.Instrument ?? ReadingEntry.UsualOf(measure)) != readings[0].Instrument) return null;
-        return [.. readings.Select(r => new TakenReading { Measure = r.Measure, Value = new Quantity(r.Value, measure.Unit), Swing = r.Swing, View = measure.View, Instrument = r.Instrument, FrameRate = r.FrameRate })];
-    }
 
     private async Task<Refusal> Changed(LessonId lesson, CancellationToken stop)
     {

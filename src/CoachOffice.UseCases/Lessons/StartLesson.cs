@@ -22,6 +22,7 @@ public sealed class StartLesson(OfficeDb db, AuditTrail trail, PracticeClock clo
         if (found.ArchivedAt is not null) return new Refusal("student-archived", $"{found.FullName} is archived; restore the record first.");
         if (HeadingCheck.Of(heading, await clock.Today(stop)) is { } wrong) return wrong;
         var lesson = Lesson.Start(LessonId.From(ids.Next()), student, coach, heading, clock.Now);
+        lesson.ReadBy(await db.Lessons.Where(l => l.CoachId == coach).OrderByDescending(l => l.CreatedAt).ThenByDescending(l => l.Id).Select(l => l.Sheet).FirstOrDefaultAsync(stop) ?? "");
         db.Lessons.Add(lesson);
         trail.Add(actor, "lesson-started", AuditSubject.Of(lesson.Id));
         await db.SaveChangesAsync(stop);

@@ -18,6 +18,9 @@ public sealed class PlanDoor(OfficeDb db, AuditTrail trail, PracticeClock clock,
     /// <summary>Today in the practice's zone.</summary>
     public Task<NodaTime.LocalDate> Today(CancellationToken stop = default) => clock.Today(stop);
 
+    /// <summary>An audit row, in the caller's transaction.</summary>
+    public void Note(Domain.Access.Actor actor, string action, AuditSubject subject, string detail) => trail.Add(actor, action, subject, detail);
+
     /// <summary>A new identifier.</summary>
     public Guid NewId() => ids.Next();
 

@@ -3,6 +3,7 @@ using CoachOffice.Domain.Measuring;
 using CoachOffice.SeedDemo.Builders;
 using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Lessons;
+using CoachOffice.UseCases.Lessons.Sheets;
 using CoachOffice.UseCases.Plans;
 using CoachOffice.UseCases.Tests.Fixtures;
 using CoachOffice.UseCases.Tests.Plans;
@@ -24,7 +25,7 @@ public abstract class SaveLessonTests(OfficeFixture fixture)
         office.Time.Advance(TimeSpan.FromSeconds(1));
         var lesson = await Scene.LessonOf(office, student, new LocalDate(2026, 3, 2));
 
-        var view = (await office.Do((LessonPage page) => page.Of(lesson)))!;
+        var view = (await office.Do((LessonPage page) => page.Of(lesson, new SheetWish(office.Owner))))!;
 
         var field = view.Sheet.SelectMany(g => g.Fields).Single(f => f.Measure.Id.Value == Scene.HeadShift);
         Assert.Equal(("12 13 11", 240d, 9d, new LocalDate(2026, 2, 20)), (field.Text, field.FrameRate!.Value, field.LastTime!.Value, field.LastOn!.Value));
@@ -87,7 +88,7 @@ public abstract class SaveLessonTests(OfficeFixture fixture)
 
         Assert.Equal(Clash.Code, refusals.Single().Code);
         Assert.Contains("Olive Owner", refusals.Single().Sentence, StringComparison.Ordinal);
-        Assert.Equal("first", (await office.Do((LessonPage page) => page.Of(lesson)))!.Observations);
+        Assert.Equal("first", (await office.Do((LessonPage page) => page.Of(lesson, new SheetWish(office.Owner))))!.Observations);
     }
 
     [Fact]
@@ -116,9 +117,11 @@ public abstract class SaveLessonTests(OfficeFixture fixture)
         var student = await office.Register(AStudent.Named("Live", "Grade"));
         TakenReading[] taken = [new() { Measure = MeasureId.From(Scene.HeadShift), Value = new Quantity(12, Unit.Centimetre), Swing = 1, FrameRate = 240 }];
 
-        var findings = await office.Do((GradeReadings grade) => grade.Live(student, Club.Driver, taken));
+        var live = await office.Do((GradeReadings grade) => grade.Live(student, Club.Driver, taken));
 
-        Assert.Equal((Grade.Moderate, Side.High), (findings.Single().Grade, findings.Single().Side));
+        Assert.Equal((Grade.Moderate, Side.High), (live.Findings.Single().Grade, live.Findings.Single().Side));
+        Assert.Contains("impact-spine-tilt", live.Next.Select(n => n.Measure));
+        Assert.Empty(live.Apart);
     }
 
     private static async Task<LessonId> Started(TestOffice office)

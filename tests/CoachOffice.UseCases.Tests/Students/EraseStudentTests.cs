@@ -6,6 +6,7 @@ using CoachOffice.SeedDemo.Builders;
 using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Insight;
 using CoachOffice.UseCases.Lessons;
+using CoachOffice.UseCases.Lessons.Sheets;
 using CoachOffice.UseCases.Measuring;
 using CoachOffice.UseCases.Plans;
 using CoachOffice.UseCases.Students;
@@ -87,7 +88,7 @@ public abstract class EraseStudentTests(OfficeFixture fixture)
         Assert.Null(await scene.Office.Do((DraftPage page) => page.Of(scene.Plan)));
         Assert.Null(await scene.Office.Do((PlanSheet sheet) => sheet.For(scene.Plan)));
         Assert.NotNull(await scene.Office.Do((PlanPage page) => page.Of(scene.Plan)));
-        Assert.NotNull(await scene.Office.Do((LessonPage page) => page.Of(scene.Lesson)));
+        Assert.NotNull(await scene.Office.Do((LessonPage page) => page.Of(scene.Lesson, new SheetWish(scene.Office.Owner))));
         Assert.Null(await scene.Office.Do((RetestPage page) => page.Of(retest)));
         await scene.Office.Must((StudentPage page) => page.Of(scene.Student));
         await scene.Office.Do((TodayPage page) => page.For(scene.Office.Owner));

@@ -12,6 +12,9 @@ namespace CoachOffice.Web.Features.Lessons;
 /// <summary>Grades what stands in the fields of a sheet that is being typed.</summary>
 internal sealed class GradeEntries(Rulebooks books, GradeReadings grade, ReadPractice practice)
 {
+    // More than a few would be a second sheet.
+    private const int MostNext = 3;
+
     public async Task<LiveGrades> Of(SheetInput sheet)
     {
         var book = (await books.InForce()).Book;
@@ -25,7 +28,10 @@ internal sealed class GradeEntries(Rulebooks books, GradeReadings grade, ReadPra
         }
 
         var club = Terms.TryParse<Club>(sheet.Club, out var named) ? named : Club.Driver;
-        var findings = await grade.Live(StudentId.From(sheet.StudentId), club, taken);
-        return new LiveGrades(findings.Where(f => !f.IsDerived).ToDictionary(f => f.Measure.Id.Value, StringComparer.Ordinal), wrong, UnitText.Of(await practice.Now()));
+        var live = await grade.Live(StudentId.From(sheet.StudentId), club, taken);
+        return new LiveGrades(live, live.Findings.Where(f => !f.IsDerived).ToDictionary(f => f.Measure.Id.Value, StringComparer.Ordinal), wrong, UnitText.Of(await practice.Now()))
+        {
+            Next = [.. live.Next.Take(MostNext).Select(n => new NextMeasure(n.Measure, book.Find(MeasureId.From(n.Measure))!.Name, n.Because))],
+        };
     }
 }

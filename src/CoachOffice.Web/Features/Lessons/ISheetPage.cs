@@ -1,5 +1,6 @@
 using CoachOffice.Domain;
 using CoachOffice.Domain.Measuring;
+using CoachOffice.UseCases.Lessons;
 using CoachOffice.Web.Shell.Wording;
 
 namespace CoachOffice.Web.Features.Lessons;
@@ -13,6 +14,9 @@ internal interface ISheetPage
 
     /// <summary>True after a clash: what someone else saved stands beside what was typed here.</summary>
     bool Clashes { get; }
+
+    /// <summary>Swings of the field that stand apart from the others.</summary>
+    IReadOnlyList<ApartSwing> ApartOf(SheetRow row);
 
     /// <summary>What is known of the value that stands in the field; null when nothing is.</summary>
     Finding? FindingOf(SheetRow row);

@@ -25,8 +25,12 @@ internal sealed record LessonSheet
     /// <summary>The version the person looked at: typed values keep theirs.</summary>
     public required int Version { get; init; }
 
-    public static LessonSheet Of(LessonView view, SheetInput? typed) => new()
+    /// <summary>The office's own id of this opening of the sheet: sent twice, kept once.</summary>
+    public required Guid Send { get; init; }
+
+    public static LessonSheet Of(LessonView view, SheetInput? typed, Guid send) => new()
     {
+        Send = typed?.Send ?? send,
         Kept = view,
         Sections = [.. view.Sheet.GroupBy(g => g.View).OrderBy(g => g.Key).Select(g => Section(g, typed))],
         HeldOn = typed?.HeldOn ?? DayEntry.Text(view.Heading.HeldOn),
@@ -50,6 +54,9 @@ internal sealed record LessonSheet
 internal sealed record SheetSection(View View, IReadOnlyList<SheetMoment> Moments)
 {
     public string Anchor => Terms.Of(View);
+
+    /// <summary>Some of it can be read as a line's angle from the ground.</summary>
+    public bool TakesAsRead => Moments.Any(m => m.Rows.Any(r => r.Field.TakesAsRead));
 
     public int Filled => Moments.Sum(m => m.Rows.Count(r => r.Text.Length > 0));
 }

@@ -3,10 +3,12 @@ using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Lessons;
+using CoachOffice.UseCases.Lessons.Sheets;
 using CoachOffice.UseCases.Plans;
 using CoachOffice.Web.Shell;
 using CoachOffice.Web.Shell.Security;
 using CoachOffice.Web.Shell.Wording;
+using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Mvc;
 
@@ -29,7 +31,19 @@ public sealed class RecordModel(LessonPage page, SaveLesson save, DraftPlan draf
     /// <summary>By account and record, so that nobody else signed in on this device is offered it.</summary>
     public string KeepKey => $"lesson:{Actor.Account?.Value:N}:{View.Kept.Id.Value:N}";
 
+    /// <summary>Who may send what this device keeps.</summary>
+    public string AccountKey => Actor.Account?.Value.ToString() ?? "";
+
     public Task<IActionResult> OnGetAsync(Guid id) => Show(id, typed: null);
+
+    /// <summary>Shows another reading sheet, or one more measure, with everything as typed; nothing is saved.</summary>
+    public Task<IActionResult> OnPostSheetAsync(Guid id) => Show(id, Sheet);
+
+    /// <summary>Whether the lesson can still be sent from here: a device that was away asks before it sends.</summary>
+    public async Task<IActionResult> OnGetStateAsync(Guid id) =>
+        await page.Of(LessonId.From(id), new SheetWish(Actor)) is { } view
+            ? new JsonResult(new LessonState(view.Version, Actor.Account!.Value.Value, services.GetRequiredService<IAntiforgery>().GetAndStoreTokens(HttpContext).RequestToken!))
+            : NotFound();
 
     public async Task<IActionResult> OnPostAsync(Guid id) =>
         await Save(id) is { Count: > 0 } refusals ? await Refused(id, refusals) : Done($"/lessons/{id}", "The lesson is saved.");
@@ -47,6 +61,8 @@ public sealed class RecordModel(LessonPage page, SaveLesson save, DraftPlan draf
 
     Finding? ISheetPage.FindingOf(SheetRow row) => row.Text == row.Field.Text ? View.Kept.Findings.FirstOrDefault(f => f.Measure.Id == row.Measure.Id) : null;
 
+    IReadOnlyList<ApartSwing> ISheetPage.ApartOf(SheetRow row) => View.Kept.Apart.GetValueOrDefault(row.Measure.Id) ?? [];
+
     private async Task<IReadOnlyList<Refusal>> Save(Guid id) => Sheet.ToForm() is { Succeeded: true } form
         ? (await save.As(LessonId.From(id), Sheet.Version, form.Value, Actor)).Refusals
         : Sheet.ToForm().Refusals;
@@ -54,15 +70,15 @@ public sealed class RecordModel(LessonPage page, SaveLesson save, DraftPlan draf
     private async Task<IActionResult> Refused(Guid id, IReadOnlyList<Refusal> refusals)
     {
         // After a clash the page shows both values; saving again then means: mine.
-        if (refusals.Any(r => r.Code == Clash.Code) && await page.Of(LessonId.From(id)) is { } kept) Sheet.Version = kept.Version;
+        if (refusals.Any(r => r.Code == Clash.Code) && await page.Of(LessonId.From(id), new SheetWish(Actor)) is { } kept) Sheet.Version = kept.Version;
         var shown = await Show(id, Sheet);
         return View is null ? shown : Refuse(refusals, "");
     }
 
     private async Task<IActionResult> Show(Guid id, SheetInput? typed)
     {
-        if (await page.Of(LessonId.From(id)) is not { } view) return NotFound();
-        View = LessonSheet.Of(view, typed);
+        if (await page.Of(LessonId.From(id), new SheetWish(Actor) { Key = typed?.SheetKey, Also = typed?.Filled() ?? [] }) is not { } view) return NotFound();
+        View = LessonSheet.Of(view, typed, services.GetRequiredService<INewIds>().Next());
         Units = UnitText.Of(await practice.Now());
         return Page();
     }

@@ -21,7 +21,7 @@ internal sealed class RowDrawing(SheetRow row, ISheetPage page) : IHtmlContent
         Entry(writer, encoder, wrong is not null);
         writer.Put("<div class=\"measure-grade\" id=\"grade-", _key, "\" aria-live=\"polite\">");
         if (wrong is not null) writer.Put("<p class=\"error\">", encoder.Encode(wrong), "</p>");
-        else if (page.FindingOf(row) is { } finding) writer.Write(GradeDrawing.Markup(finding, page.Units));
+        else if (page.FindingOf(row) is { } finding) writer.Write(GradeDrawing.Markup(finding, page.Units, page.ApartOf(row)));
         writer.Put("</div>", known.How);
         Taking(writer, encoder);
         writer.Write("</div>\n");
@@ -29,7 +29,7 @@ internal sealed class RowDrawing(SheetRow row, ISheetPage page) : IHtmlContent
 
     private void Name(TextWriter writer, HtmlEncoder encoder, MeasureMarkup known)
     {
-        writer.Put("<div class=\"measure\" data-measure=\"", _key, "\"><div class=\"measure-name\"><label for=\"", row.Name, "\">", known.Name, "</label>");
+        writer.Put("<div class=\"measure\" data-measure=\"", _key, "\" data-band=\"", RowBand.Of(row), "\"><div class=\"measure-name\"><label for=\"", row.Name, "\">", known.Name, "</label>");
         writer.Put("<p class=\"ghost small quiet\">", encoder.Encode(row.Wanted(page.Units)));
         if (row.Ghost(page.Units) is { } ghost) writer.Put(" · ", encoder.Encode(ghost));
         writer.Write("</p>");
@@ -41,6 +41,7 @@ internal sealed class RowDrawing(SheetRow row, ISheetPage page) : IHtmlContent
     {
         var unit = encoder.Encode(row.Field.Unit.Symbol);
         writer.Put("<div class=\"measure-entry\"><div class=\"with-unit\"><input id=\"", row.Name, "\" name=\"", row.Name, "\" value=\"", encoder.Encode(row.Text));
+        if (row.LastTime is { } last) writer.Put("\" placeholder=\"", last);
         writer.Put("\" inputmode=\"decimal\" autocomplete=\"off\" enterkeyhint=\"next\" data-reading", isWrong ? " aria-invalid=\"true\"" : "");
         writer.Put(" aria-describedby=\"unit-", _key, " grade-", _key, "\"><span class=\"unit\" id=\"unit-", _key, "\">", unit, "</span>");
         writer.Put("<input type=\"hidden\" name=\"units[", _key, "]\" value=\"", unit, "\"></div>");

@@ -12,6 +12,15 @@ public sealed class SheetInput
 {
     public int Version { get; set; }
 
+    /// <summary>The office's own id of the sheet as it was opened.</summary>
+    public Guid? Send { get; set; }
+
+    /// <summary>The reading sheet shown; empty for every measure.</summary>
+    public string? SheetKey { get; set; }
+
+    /// <summary>A measure asked for besides.</summary>
+    public string? Also { get; set; }
+
     /// <summary>Only for grading while one types: whose age, height and goal the bands follow.</summary>
     public Guid StudentId { get; set; }
 
@@ -52,11 +61,16 @@ public sealed class SheetInput
         return new LessonForm
         {
             Heading = new LessonHeading(DayEntry.Read(HeldOn)!.Value, club, Terms.TryParse<LessonKind>(Kind, out var kind) ? kind : LessonKind.Lesson),
+            Sheet = SheetKey ?? "",
+            Send = Send,
             Entries = Entries(),
             Observations = Observations ?? "",
             Notes = Notes ?? "",
         };
     }
+
+    /// <summary>Measures that must stand on the page whatever the sheet says.</summary>
+    internal IReadOnlyList<string> Filled() => [.. Readings.Where(r => !string.IsNullOrWhiteSpace(r.Value)).Select(r => r.Key), .. Also is { Length: > 0 } also ? [also] : Array.Empty<string>()];
 
     internal IReadOnlyList<MeasureEntry> Entries() => [.. Readings.Where(r => !string.IsNullOrWhiteSpace(r.Value)).Select(r => Entry(r.Key, r.Value!))];
 

@@ -35,6 +35,9 @@ internal sealed record SheetRow
         ? $"last time {units.Amount(new Quantity(value, Field.Unit).In(Measure.Unit).Value, Measure.Unit)} on {Short(day)}"
         : null;
 
+    /// <summary>Last time's value as it would be typed, the field's ghost.</summary>
+    public string? LastTime => Field.LastTime is { } value ? ShownUnits.Number(value) : null;
+
     public static SheetRow Kept(SheetField field) => new()
     {
         Field = field,

@@ -1,18 +1,20 @@
 using CoachOffice.Domain;
 using CoachOffice.UseCases;
 using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.Lessons;
 using CoachOffice.UseCases.Measuring;
 using CoachOffice.Web.Features.Lessons;
 using CoachOffice.Web.Shell;
 using CoachOffice.Web.Shell.Security;
 using CoachOffice.Web.Shell.Wording;
+using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Mvc;
 
 namespace CoachOffice.Web.Features.Measuring;
 
 [Authorize(OfficePolicies.Teach)]
-public sealed class RetestModel(RetestPage page, RecordRetest record, ReadPractice practice, PracticeClock clock) : OfficePage, ISheetPage
+public sealed class RetestModel(RetestPage page, RecordRetest record, ReadPractice practice, PracticeClock clock, IAntiforgery proofs) : OfficePage, ISheetPage
 {
     internal RetestView View { get; private set; } = null!;
 
@@ -25,7 +27,16 @@ public sealed class RetestModel(RetestPage page, RecordRetest record, ReadPracti
     [BindProperty]
     public SheetInput Sheet { get; set; } = new();
 
+    /// <summary>Who may send what this device keeps.</summary>
+    public string AccountKey => Actor.Account?.Value.ToString() ?? "";
+
     public Task<IActionResult> OnGetAsync(Guid id) => Show(id, typed: null);
+
+    /// <summary>Whether the look can still be sent from here, for a device that was away.</summary>
+    public async Task<IActionResult> OnGetStateAsync(Guid id) =>
+        await page.Of(id) is { } view
+            ? new JsonResult(new LessonState(view.Version, Actor.Account!.Value.Value, proofs.GetAndStoreTokens(HttpContext).RequestToken!))
+            : NotFound();
 
     public async Task<IActionResult> OnPostAsync(Guid id)
     {
@@ -35,6 +46,8 @@ public sealed class RetestModel(RetestPage page, RecordRetest record, ReadPracti
     }
 
     bool ISheetPage.Clashes => false;
+
+    IReadOnlyList<ApartSwing> ISheetPage.ApartOf(SheetRow row) => [];
 
     Domain.Measuring.Finding? ISheetPage.FindingOf(SheetRow row) => null;
 

@@ -1,6 +1,7 @@
-// Keeps what was typed on this device until the office has it: by account and record, gone after a save and at sign-out.
+// Keeps what was typed on this device until the office has it: by account and record, gone after a save and at sign-out. Sent once, when the office can be reached by the same person.
 const prefix = 'coachoffice-kept:';
-const skipped = new Set(['Version', 'StudentId', 'form-proof']);
+const skipped = new Set(['Version', 'StudentId', 'Send', 'form-proof']);
+const every = 5000;
 
 function valuesOf(form) {
   const values = {};
@@ -14,7 +15,7 @@ function putBack(form, values) {
     if (field.type === 'checkbox') field.checked = field.name in values;
     else if (field.name in values) field.value = values[field.name];
   }
-  form.dispatchEvent(new Event('input', { bubbles: true }));
+  form.dispatchEvent(new Event('sheet-filled'));
   form.querySelector('[data-reading]')?.dispatchEvent(new Event('input', { bubbles: true }));
 }
 
@@ -29,12 +30,25 @@ function write(key, value) {
   try { localStorage.setItem(key, JSON.stringify(value)); return true; } catch { return false; }
 }
 
+// Can the office be reached, and by whom? Nobody's page is read: an answer is a few words, and a sign-in page counts as signed out.
+async function reach(form) {
+  try {
+    const answer = await fetch(form.dataset.state, { redirect: 'manual', cache: 'no-store', headers: { Accept: 'application/json' } });
+    if (answer.type === 'opaqueredirect' || answer.status === 401 || answer.status === 403) return { signedOut: true };
+    return answer.ok ? await answer.json() : null;
+  } catch {
+    return null;
+  }
+}
+
 export function keepOnDevice(form) {
   const key = prefix + form.dataset.keep;
   const version = Number(form.dataset.version);
   const state = document.getElementById('keep-state');
   const say = text => { if (state) state.textContent = text; };
   const kept = read(key);
+  let waiting;
+  let sure = false;
   if (kept?.sent && version > kept.version) localStorage.removeItem(key);
   else if (kept && !same(kept.values, valuesOf(form))) offer(form, key, kept);
 
@@ -42,16 +56,31 @@ export function keepOnDevice(form) {
     const entry = { version, at: Date.now(), values: valuesOf(form), sent: false };
     say(write(key, entry) ? `Kept on this device at ${clock(entry.at)}, not saved yet.` : 'This device keeps nothing: save often.');
   });
-  form.addEventListener('submit', event => {
-    if (!navigator.onLine) {
-      event.preventDefault();
-      event.stopImmediatePropagation();
-      say('No connection. Everything is kept on this device; save again when it is back.');
+
+  const send = async submitter => {
+    clearTimeout(waiting);
+    const answer = form.dataset.state ? await reach(form) : { account: form.dataset.account };
+    if (answer === null) {
+      say('The office cannot be reached. Everything is kept on this device and goes out by itself when it answers; you can go on reading.');
+      waiting = setTimeout(() => send(submitter), every);
       return;
     }
+    if (answer.signedOut) { say('You are signed out. Everything is still kept on this device: sign in again in another tab, then save here.'); return; }
+    if (form.dataset.account && answer.account !== form.dataset.account) { say('Somebody else is signed in now, so nothing was sent. It is still kept on this device for you.'); return; }
+    if (answer.proof) form.elements['form-proof'].value = answer.proof;
     write(key, { version, at: Date.now(), values: valuesOf(form), sent: true });
+    sure = true;
+    form.requestSubmit(submitter ?? undefined);
+  };
+
+  form.addEventListener('submit', event => {
+    if (sure) { sure = false; return; }
+    event.preventDefault();
+    event.stopImmediatePropagation();
+    write(key, { version, at: Date.now(), values: valuesOf(form), sent: false });
+    send(event.submitter);
   });
-  addEventListener('online', () => say('The connection is back: you can save now.'));
+  addEventListener('online', () => { if (waiting) form.requestSubmit(); });
 }
 
 function offer(form, key, kept) {
@@ -75,3 +104,12 @@ export function dropWhatArrived() {
   if (!location.pathname.startsWith('/plans/')) return;
   for (const key of Object.keys(localStorage)) if (key.startsWith(prefix) && read(key)?.sent) localStorage.removeItem(key);
 }
+
+/** Lessons of an account with values that only this device has. */
+export function keptLessons(account) {
+  const begin = `${prefix}lesson:${account}:`;
+  return Object.keys(localStorage).filter(k => k.startsWith(begin)).map(k => ({ lesson: k.slice(begin.length), kept: read(k) })).filter(k => k.kept && !k.kept.sent);
+}
+
+/** How many records have values that only this device has, whoever typed them. */
+export const countKept = () => Object.keys(localStorage).filter(k => k.startsWith(prefix) && read(k)?.sent === false).length;

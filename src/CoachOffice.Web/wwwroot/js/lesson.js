@@ -1,11 +1,13 @@
-// The lesson sheet: grades while one types, Enter for the next field, and nothing typed is ever lost. The page works without any of it.
+// The lesson sheet: one swing at a time, grades while one types, Enter for the next field, and nothing typed is ever lost. The page works without any of it.
 import { gradeLive } from './grade.js';
 import { keepOnDevice } from './keep.js';
+import { bySwing } from './swings.js';
 
 const sheet = document.getElementById('sheet');
 if (sheet) {
+  const swings = bySwing(sheet);
   keepOnDevice(sheet);
-  gradeLive(sheet);
+  gradeLive(sheet, swings);
   const fields = [...sheet.querySelectorAll('input[data-reading]')];
   sheet.addEventListener('keydown', event => {
     const at = fields.indexOf(event.target);
@@ -13,4 +15,6 @@ if (sheet) {
     event.preventDefault();
     (fields[at + 1] ?? document.getElementById('Observations'))?.focus();
   });
+  // Another sheet is fetched with everything as typed.
+  sheet.elements.SheetKey?.addEventListener('change', () => sheet.requestSubmit(sheet.querySelector('[data-pick-sheet]')));
 }
