@@ -11,12 +11,22 @@ namespace CoachOffice.Browser.Tests;
 /// <summary>The whole program on a real port, with a data folder of its own and a clock the test moves.</summary>
 public sealed class RunningOffice : WebApplicationFactory<Program>
 {
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("coachoffice-browser-");
+    private readonly DirectoryInfo _folder;
+    private readonly bool _isLast;
 
     public RunningOffice()
+        : this(Directory.CreateTempSubdirectory("coachoffice-browser-"), 0, isLast: true)
     {
-        UseKestrel(0);
     }
+
+    private RunningOffice(DirectoryInfo folder, int port, bool isLast)
+    {
+        (_folder, _isLast) = (folder, isLast);
+        UseKestrel(port);
+    }
+
+    /// <summary>An office that can be stopped and started again: the same folder, on this port; the last one takes the folder with it.</summary>
+    public static RunningOffice At(DirectoryInfo folder, int port, bool isLast) => new(folder, port, isLast);
 
     /// <summary>The office's clock; starts on a Monday morning.</summary>
     public FakeTimeProvider Clock { get; } = new(new DateTimeOffset(2026, 5, 4, 9, 0, 0, TimeSpan.Zero));
@@ -58,7 +68,7 @@ public sealed class RunningOffice : WebApplicationFactory<Program>
     public override async ValueTask DisposeAsync()
     {
         await base.DisposeAsync();
-        if (Directory.Exists(_folder.FullName)) _folder.Delete(true);
+        if (_isLast && Directory.Exists(_folder.FullName)) _folder.Delete(true);
     }
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)

@@ -48,7 +48,7 @@ public abstract class SheetsAndTakesTests(OfficeFixture fixture)
     [Fact]
     public async Task The_sheet_a_lesson_was_read_by_is_the_coachs_next_lessons_as_well()
     {
-        var office = fixture.Office;
+        var office = await fixture.Another(opened: true);
         var student = await office.Register(AStudent.Named("Same", "Again"));
         var lesson = await office.Must((StartLesson start) => start.For(student, new LessonHeading(Day, Club.Driver), office.Coach));
         await office.Must((SaveLesson save) => save.As(lesson, 1, new LessonForm { Heading = new(Day, Club.Driver), Sheet = "set-up" }, office.Coach));

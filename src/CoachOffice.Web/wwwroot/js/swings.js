@@ -52,8 +52,13 @@ export function bySwing(sheet) {
     if (row) row.typed = true;
   });
   sheet.addEventListener('change', event => {
-    const row = rows.find(r => r.asRead === event.target);
-    if (row) row.turn(shown);
+    rows.find(r => r.asRead === event.target)?.turn(shown);
+    const row = rows.find(r => r.field === event.target);
+    if (!row || split(row.field.value).length < 2) return;
+    // Several values typed into one field are several swings.
+    row.take(shown);
+    row.show(shown);
+    draw();
   });
   sheet.addEventListener('formdata', event => rows.forEach(r => event.formData.set(r.field.name, r.whole(shown))));
   // Values put back from this device stand in the fields as a whole.
