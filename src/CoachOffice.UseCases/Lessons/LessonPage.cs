@@ -56,25 +56,29 @@ public sealed class LessonPage(OfficeDb db, Rulebooks books, ReadPractice practi
         var offered = await sheets.For(wish.Actor, stop);
         var chosen = ChosenSheet.Of(wish.Key ?? found.Sheet, offered, known.Select(r => r.Measure).Concat(wish.Also.Where(m => m.Length > 0).Select(MeasureId.From)));
         var sheet = new LessonSheet(book, new GradingContext(book, facts), units, await Earlier.Rows(db, found.StudentId, lesson, stop));
-        return new LessonView
+        return Shown(found, student) with
         {
-            Id = found.Id,
-            Version = found.Version,
-            StudentId = student.Id,
-            StudentName = student.FullName,
-            Heading = new LessonHeading(found.HeldOn, found.Club, found.Kind),
-            Observations = found.Observations,
-            Notes = found.Notes,
             SheetKey = chosen.Key,
             Sheets = offered,
             Takes = await TakesOf.Rows(db, lesson, stop),
             Apart = ApartSwing.Of(known.Select(r => (r.Measure, new SwingValue(r.Swing, new Quantity(r.Value, book.Find(r.Measure)!.Unit)))), id => book.Find(id)!),
-            Hand = student.Hand,
             Sheet = sheet.Groups(known, chosen),
             Findings = LessonGrading.Grade(book, facts),
             Plans = await PlansOf.Rows(db, lesson, stop),
         };
     }
+
+    private static LessonView Shown(Lesson found, Student student) => new()
+    {
+        Id = found.Id,
+        Version = found.Version,
+        StudentId = student.Id,
+        StudentName = student.FullName,
+        Hand = student.Hand,
+        Heading = new LessonHeading(found.HeldOn, found.Club, found.Kind),
+        Observations = found.Observations,
+        Notes = found.Notes,
+    };
 
     private sealed record Opened(Lesson Lesson, Student Student, string InForce);
 }

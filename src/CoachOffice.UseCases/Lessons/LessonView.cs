@@ -24,28 +24,28 @@ public sealed record LessonView
     public required string Notes { get; init; }
 
     /// <summary>The reading sheet it is shown by; empty when every measure is.</summary>
-    public required string SheetKey { get; init; }
+    public string SheetKey { get; init; } = "";
 
     /// <summary>The sheets to pick from.</summary>
-    public required IReadOnlyList<SheetChoice> Sheets { get; init; }
+    public IReadOnlyList<SheetChoice> Sheets { get; init; } = [];
 
     /// <summary>Its swings by view, then number.</summary>
-    public required IReadOnlyList<Take> Takes { get; init; }
+    public IReadOnlyList<Take> Takes { get; init; } = [];
 
     /// <summary>Swings that stand apart from the others of their measure.</summary>
-    public required IReadOnlyDictionary<MeasureId, IReadOnlyList<ApartSwing>> Apart { get; init; }
+    public IReadOnlyDictionary<MeasureId, IReadOnlyList<ApartSwing>> Apart { get; init; } = new Dictionary<MeasureId, IReadOnlyList<ApartSwing>>();
 
     /// <summary>The student's dominant hand, which says on which side of a picture the target is.</summary>
     public required Hand Hand { get; init; }
 
     /// <summary>By view, then moment.</summary>
-    public required IReadOnlyList<SheetGroup> Sheet { get; init; }
+    public IReadOnlyList<SheetGroup> Sheet { get; init; } = [];
 
     /// <summary>What stands, graded, by row of the measure.</summary>
-    public required IReadOnlyList<Finding> Findings { get; init; }
+    public IReadOnlyList<Finding> Findings { get; init; } = [];
 
     /// <summary>Plans drafted from it, newest first.</summary>
-    public required IReadOnlyList<DraftedPlan> Plans { get; init; }
+    public IReadOnlyList<DraftedPlan> Plans { get; init; } = [];
 }
 
 /// <summary>Measures read from one camera view at one moment.</summary>

@@ -112,5 +112,6 @@ public sealed class OneSwingAtATimeTests(Chromium chromium) : IClassFixture<Chro
         await coach.Page.WaitForFunctionAsync("() => document.querySelectorAll('[data-reading]').length < 20");
         await coach.Window.LookAt("tee-first-look");
         Assert.Equal("14 12 - 31", await coach.Whole());
+        Assert.False(await coach.Page.EvaluateExpressionAsync<bool>("document.getElementById('kept').offsetParent !== null"), "Nothing was typed, so nothing is offered.");
     }
 }

@@ -19,7 +19,12 @@ function putBack(form, values) {
   form.querySelector('[data-reading]')?.dispatchEvent(new Event('input', { bubbles: true }));
 }
 
-const same = (a, b) => JSON.stringify(Object.entries(a).filter(e => e[1]).sort()) === JSON.stringify(Object.entries(b).filter(e => e[1]).sort());
+// How a measure was taken says nothing without a value, and which sheet is open is no value at all.
+const said = values => JSON.stringify(Object.entries(values).filter(([name, value]) => {
+  const taken = /^(?:instruments|frame-rates)\[(.+)\]$/.exec(name);
+  return value && name !== 'SheetKey' && (!taken || values[`readings[${taken[1]}]`]);
+}).sort());
+const same = (a, b) => said(a) === said(b);
 const clock = at => new Date(at).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' });
 
 function read(key) {
