@@ -265,9 +265,10 @@ CREATE TABLE "MediaItems" (
 
 CREATE TABLE "SheetSends" (
     "Id" uuid NOT NULL,
+    "Content" character varying(64) NOT NULL,
     "LessonId" uuid NOT NULL,
     "At" timestamp with time zone NOT NULL,
-    CONSTRAINT "PK_SheetSends" PRIMARY KEY ("Id"),
+    CONSTRAINT "PK_SheetSends" PRIMARY KEY ("Id", "Content"),
     CONSTRAINT "FK_SheetSends_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT
 );
 
@@ -515,6 +516,8 @@ CREATE INDEX "IX_KeptRulebooks_ShippedSha256" ON "KeptRulebooks" ("ShippedSha256
 
 CREATE INDEX "IX_LessonInputs_StudentId" ON "LessonInputs" ("StudentId");
 
+CREATE INDEX "IX_Lessons_CoachId_CreatedAt" ON "Lessons" ("CoachId", "CreatedAt");
+
 CREATE INDEX "IX_Lessons_HeldOn" ON "Lessons" ("HeldOn");
 
 CREATE INDEX "IX_Lessons_StudentId_HeldOn" ON "Lessons" ("StudentId", "HeldOn");
@@ -610,7 +613,7 @@ CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt",
 CREATE UNIQUE INDEX "IX_Takes_LessonId_View_Swing" ON "Takes" ("LessonId", "View", "Swing");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261126220945_FirstOrder', '10.0.15');
+VALUES ('20261126223613_FirstOrder', '10.0.15');
 
 COMMIT;
 

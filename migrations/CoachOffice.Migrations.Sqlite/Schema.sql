@@ -245,9 +245,11 @@ CREATE TABLE "MediaItems" (
 );
 
 CREATE TABLE "SheetSends" (
-    "Id" TEXT NOT NULL CONSTRAINT "PK_SheetSends" PRIMARY KEY,
+    "Id" TEXT NOT NULL,
+    "Content" TEXT NOT NULL,
     "LessonId" TEXT NOT NULL,
     "At" TEXT NOT NULL,
+    CONSTRAINT "PK_SheetSends" PRIMARY KEY ("Id", "Content"),
     CONSTRAINT "FK_SheetSends_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT
 );
 
@@ -482,6 +484,8 @@ CREATE INDEX "IX_KeptRulebooks_ShippedSha256" ON "KeptRulebooks" ("ShippedSha256
 
 CREATE INDEX "IX_LessonInputs_StudentId" ON "LessonInputs" ("StudentId");
 
+CREATE INDEX "IX_Lessons_CoachId_CreatedAt" ON "Lessons" ("CoachId", "CreatedAt");
+
 CREATE INDEX "IX_Lessons_HeldOn" ON "Lessons" ("HeldOn");
 
 CREATE INDEX "IX_Lessons_StudentId_HeldOn" ON "Lessons" ("StudentId", "HeldOn");
@@ -577,7 +581,7 @@ CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt",
 CREATE UNIQUE INDEX "IX_Takes_LessonId_View_Swing" ON "Takes" ("LessonId", "View", "Swing");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261126220941_FirstOrder', '10.0.15');
+VALUES ('20261126223557_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -29,7 +29,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 propertyCount: 11,
                 navigationCount: 2,
                 foreignKeyCount: 1,
-                unnamedIndexCount: 2,
+                unnamedIndexCount: 3,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -137,6 +137,9 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 new[] { heldOn });
 
             var index0 = runtimeEntityType.AddIndex(
+                new[] { coachId, createdAt });
+
+            var index1 = runtimeEntityType.AddIndex(
                 new[] { studentId, heldOn });
 
             return runtimeEntityType;

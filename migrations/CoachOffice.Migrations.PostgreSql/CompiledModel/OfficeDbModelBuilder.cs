@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("ea5119ec-21cf-40e4-8538-f0a0bae3a4f1"), entityTypeCount: 36)
+            : base(skipDetectChanges: false, modelId: new Guid("53823911-263a-43f3-b538-bf27e49fa00b"), entityTypeCount: 36)
         {
         }
 

@@ -23,7 +23,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 "CoachOffice.Domain.Lessons.SheetSend",
                 typeof(SheetSend),
                 baseEntityType,
-                propertyCount: 3,
+                propertyCount: 4,
                 foreignKeyCount: 1,
                 unnamedIndexCount: 2,
                 keyCount: 1);
@@ -36,6 +36,15 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 afterSaveBehavior: PropertySaveBehavior.Throw,
                 sentinel: new Guid("00000000-0000-0000-0000-000000000000"));
             id.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
+            var content = runtimeEntityType.AddProperty(
+                "Content",
+                typeof(string),
+                propertyInfo: typeof(SheetSend).GetProperty("Content", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(SheetSend).GetField("<Content>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                afterSaveBehavior: PropertySaveBehavior.Throw,
+                maxLength: 64);
+            content.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
             var at = runtimeEntityType.AddProperty(
                 "At",
@@ -56,7 +65,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             lessonId.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
             var key = runtimeEntityType.AddKey(
-                new[] { id });
+                new[] { id, content });
             runtimeEntityType.SetPrimaryKey(key);
 
             var index = runtimeEntityType.AddIndex(

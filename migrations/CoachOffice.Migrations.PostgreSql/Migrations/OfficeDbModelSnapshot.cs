@@ -380,6 +380,8 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
                     b.HasIndex("HeldOn");
 
+                    b.HasIndex("CoachId", "CreatedAt");
+
                     b.HasIndex("StudentId", "HeldOn");
 
                     b.ToTable("Lessons", (string)null);
@@ -495,13 +497,17 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("uuid");
 
+                    b.Property<string>("Content")
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
                     b.Property<DateTime>("At")
                         .HasColumnType("timestamp with time zone");
 
                     b.Property<Guid>("LessonId")
                         .HasColumnType("uuid");
 
-                    b.HasKey("Id");
+                    b.HasKey("Id", "Content");
 
                     b.HasIndex("At");
 

@@ -28,7 +28,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 propertyCount: 11,
                 navigationCount: 2,
                 foreignKeyCount: 1,
-                unnamedIndexCount: 2,
+                unnamedIndexCount: 3,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -125,6 +125,9 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 new[] { heldOn });
 
             var index0 = runtimeEntityType.AddIndex(
+                new[] { coachId, createdAt });
+
+            var index1 = runtimeEntityType.AddIndex(
                 new[] { studentId, heldOn });
 
             return runtimeEntityType;

@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("e0e8fd9a-8257-40da-9464-05f4555c3fea"), entityTypeCount: 36)
+            : base(skipDetectChanges: false, modelId: new Guid("2d3b1a89-924a-4620-94ff-0b69bebad516"), entityTypeCount: 36)
         {
         }
 

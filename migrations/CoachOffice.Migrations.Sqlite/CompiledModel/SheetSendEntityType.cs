@@ -22,7 +22,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 "CoachOffice.Domain.Lessons.SheetSend",
                 typeof(SheetSend),
                 baseEntityType,
-                propertyCount: 3,
+                propertyCount: 4,
                 foreignKeyCount: 1,
                 unnamedIndexCount: 2,
                 keyCount: 1);
@@ -34,6 +34,14 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 fieldInfo: typeof(SheetSend).GetField("<Id>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 afterSaveBehavior: PropertySaveBehavior.Throw,
                 sentinel: new Guid("00000000-0000-0000-0000-000000000000"));
+
+            var content = runtimeEntityType.AddProperty(
+                "Content",
+                typeof(string),
+                propertyInfo: typeof(SheetSend).GetProperty("Content", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(SheetSend).GetField("<Content>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                afterSaveBehavior: PropertySaveBehavior.Throw,
+                maxLength: 64);
 
             var at = runtimeEntityType.AddProperty(
                 "At",
@@ -52,7 +60,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             lessonId.SetSentinelFromProviderValue(new Guid("00000000-0000-0000-0000-000000000000"));
 
             var key = runtimeEntityType.AddKey(
-                new[] { id });
+                new[] { id, content });
             runtimeEntityType.SetPrimaryKey(key);
 
             var index = runtimeEntityType.AddIndex(

@@ -375,6 +375,8 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
                     b.HasIndex("HeldOn");
 
+                    b.HasIndex("CoachId", "CreatedAt");
+
                     b.HasIndex("StudentId", "HeldOn");
 
                     b.ToTable("Lessons", (string)null);
@@ -490,13 +492,17 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Content")
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
                     b.Property<DateTime>("At")
                         .HasColumnType("TEXT");
 
                     b.Property<Guid>("LessonId")
                         .HasColumnType("TEXT");
 
-                    b.HasKey("Id");
+                    b.HasKey("Id", "Content");
 
                     b.HasIndex("At");
 
