@@ -35,6 +35,7 @@ public static class AddingCoachOffice
         services.TryAddSingleton(ShippedRules.Find());
         services.TryAddSingleton<Rulebooks>();
         services.TryAddSingleton<Replays>();
+        services.TryAddSingleton<BookShelf>();
         services.TryAddSingleton<StandingAnomalies>();
         services.AddLogging();
         services.AddDataProtection().SetApplicationName("CoachOffice").PersistKeysToDbContext<OfficeDb>();

@@ -24,10 +24,12 @@ public static class RuleBaseCheck
     }
 
     /// <summary>The same of a book that is compiled already.</summary>
-    public static IReadOnlyList<Anomaly> AtOnce(CompiledRulebook compiled)
+    /// <param name="compiled">The book.</param>
+    /// <param name="answers">Takes what is worked out, and gives what was worked out for a book before and still stands.</param>
+    public static IReadOnlyList<Anomaly> AtOnce(CompiledRulebook compiled, KnownAnswers? answers = null)
     {
         ArgumentNullException.ThrowIfNull(compiled);
-        var work = new PatternsAtWork(new RuleBase(compiled.Loaded, compiled));
+        var work = new PatternsAtWork(new RuleBase(compiled.Loaded, compiled), answers);
         return Run(work, Reasoned(work));
     }
 

@@ -1,8 +1,5 @@
-using System.Linq.Expressions;
 using CoachOffice.Domain.Plans;
-using FastExpressionCompiler;
 using NRules;
-using NRules.Extensibility;
 
 namespace CoachOffice.Drafting.Patterns;
 
@@ -13,23 +10,29 @@ internal sealed class PatternNetwork
     private readonly Dictionary<string, Pattern> _byRule;
     private readonly bool _asksTheLesson;
 
-    private PatternNetwork(ISessionFactory factory, IReadOnlyList<Pattern> patterns, bool asksTheLesson)
+    private readonly KnownTests _tests;
+
+    private PatternNetwork(ISessionFactory factory, KnownTests tests, IReadOnlyList<Pattern> patterns, bool asksTheLesson)
     {
         _factory = factory;
+        _tests = tests;
         _byRule = patterns.ToDictionary(p => PatternRule.NameOf(p.Id), StringComparer.Ordinal);
         _asksTheLesson = asksTheLesson;
     }
 
     /// <summary>Compiles the patterns in order of their ids. Two of one id, or patterns that rule each other out in a circle, throw: the reader refuses both.</summary>
-    public static PatternNetwork Compile(Rulebook book)
+    /// <param name="book">The rulebook.</param>
+    /// <param name="like">The network of a rulebook that is much the same: what it tests too need not be compiled again.</param>
+    public static PatternNetwork Compile(Rulebook book, PatternNetwork? like = null)
     {
+        var tests = new KnownTests(like?._tests);
         var facts = new FaultFacts(book);
         var sorted = book.Patterns.OrderBy(p => p.Id.Value, StringComparer.Ordinal).ToList();
         var compiler = new RuleCompiler(new RuleCompilerOptions { UnsupportedExpressionHandling = RuleCompilerUnsupportedExpressionsHandling.TreatAsNotEqual })
         {
-            ExpressionCompiler = new FastCompiler(),
+            ExpressionCompiler = tests,
         };
-        return new PatternNetwork(compiler.Compile(sorted.Select(p => PatternRule.Build(p, facts))), sorted, sorted.Exists(p => facts.Of(p).Count == 0));
+        return new PatternNetwork(compiler.Compile(sorted.Select(p => PatternRule.Build(p, facts))), tests, sorted, sorted.Exists(p => facts.Of(p).Count == 0));
     }
 
     /// <summary>The patterns that hold in a lesson, by precedence, then id. All facts go in before anything fires: a pattern's `unless` never sees half a lesson.</summary>
@@ -52,12 +55,5 @@ internal sealed class PatternNetwork
         List<object> facts = _asksTheLesson ? [lesson] : [];
         foreach (var finding in lesson.Findings) if (finding.IsOut) facts.Add(new SeenFinding(lesson, finding));
         return facts;
-    }
-
-    /// <summary>Compiles several times faster than the platform's own compiler, to code as fast.</summary>
-    private sealed class FastCompiler : IExpressionCompiler
-    {
-        public TDelegate Compile<TDelegate>(Expression<TDelegate> expression)
-            where TDelegate : Delegate => expression.CompileFast();
     }
 }

@@ -70,15 +70,15 @@ internal sealed class PatternRule
     private void AddAction()
     {
         var context = Expression.Parameter(typeof(IContext), "context");
-        var deed = typeof(PatternRule).GetMethod(_facts.IsNamed(_pattern.Id) ? nameof(Tell) : nameof(Rest))!;
-        _rule.RightHandSide().Action(Expression.Lambda(Expression.Call(deed, context, Expression.Constant(_pattern)), context), ActionTrigger.Activated);
+        var deed = _facts.IsNamed(_pattern.Id) ? Expression.Call(typeof(PatternRule), nameof(Tell), [], context, Expression.Constant(_pattern.Id.Value)) : Expression.Call(typeof(PatternRule), nameof(Rest), [], context);
+        _rule.RightHandSide().Action(Expression.Lambda(deed, context), ActionTrigger.Activated);
     }
 
     /// <summary>What a rule does that another asks for; public because compiled expressions call it.</summary>
-    public static void Tell(IContext context, Pattern pattern) => context.InsertLinked(pattern.Id.Value, new FiredPattern(pattern.Id));
+    public static void Tell(IContext context, string pattern) => context.InsertLinked(pattern, new FiredPattern(PatternId.From(pattern)));
 
     /// <summary>A rule nobody asks for has nothing to tell: that it fired is heard from the session.</summary>
-    public static void Rest(IContext context, Pattern pattern)
+    public static void Rest(IContext context)
     {
     }
 }

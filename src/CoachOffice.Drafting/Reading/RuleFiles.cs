@@ -14,11 +14,12 @@ internal sealed class RuleFiles
     private readonly List<MapNode> _own = [];
     private readonly Dictionary<string, IReadOnlyList<Node>> _entries = new(StringComparer.Ordinal);
     private readonly FaultList _faults;
+    private readonly FilesRead? _read;
     private readonly OwnChanges _changes;
 
-    public RuleFiles(RulebookText text, FaultList faults)
+    public RuleFiles(RulebookText text, FaultList faults, FilesRead? read = null)
     {
-        _faults = faults;
+        (_faults, _read) = (faults, read);
         foreach (var (file, content) in text.Files) Add(file, content);
         _changes = new OwnChanges(_shipped, _own, faults);
         if (Complete) _changes.Check();
@@ -68,7 +69,7 @@ internal sealed class RuleFiles
 
     private void Add(string file, string content)
     {
-        if (Tree(file, content) is not { } root)
+        if (Known(file, content) is not { } root)
         {
             Complete = false;
             return;
@@ -80,6 +81,17 @@ internal sealed class RuleFiles
         IReadOnlyCollection<string> names = isOwn ? [.. EntryLists.Names, .. OwnNames] : EntryLists.Names;
         foreach (var entry in root.Entries.Where(e => !names.Contains(e.Name)))
             _faults.Add(entry.At, entry.Value.Path, $"{Words.Quote(entry.Name)} is no part of a rulebook{Words.Right(entry.Name, names)}");
+    }
+
+    // Own files change with each edit, and a faulty one has faults to be told again.
+    private MapNode? Known(string file, string content)
+    {
+        if (_read is null || RulebookText.IsOwn(file)) return Tree(file, content);
+        if (_read.Find(file, content) is { } known) return known;
+        var before = _faults.Count;
+        var tree = Tree(file, content);
+        if (tree is not null && _faults.Count == before) _read.Keep(file, content, tree);
+        return tree;
     }
 
     private MapNode? Tree(string file, string content)

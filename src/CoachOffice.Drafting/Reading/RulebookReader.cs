@@ -17,11 +17,13 @@ public static class RulebookReader
     }
 
     /// <summary>The rulebook with its worked cases, its text and its hash.</summary>
-    public static ReadResult<LoadedRulebook> Load(RulebookText text)
+    /// <param name="text">The files.</param>
+    /// <param name="read">Files read before, which need not be parsed again.</param>
+    public static ReadResult<LoadedRulebook> Load(RulebookText text, FilesRead? read = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         var faults = new FaultList();
-        var shelf = new Shelf(new RuleFiles(text, faults), faults);
+        var shelf = new Shelf(new RuleFiles(text, faults, read), faults);
         var book = Book(shelf);
         var cases = new CaseEntries(shelf).Read();
         return faults.Result(() => new LoadedRulebook(book!, text, CanonicalRulebook.Sha256(book!), cases) { Own = shelf.Files.Own, Orders = shelf.Orders });

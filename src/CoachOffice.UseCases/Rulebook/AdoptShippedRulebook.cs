@@ -22,7 +22,7 @@ public sealed class AdoptShippedRulebook(OfficeDb db, ShippedRules shipped, Stan
 
         // The very same files need not be read and checked again at every start.
         if (known && await db.BooksInForce.AsNoTracking().SingleOrDefaultAsync(stop) is { } inForce) return new AdoptedBook(inForce.Sha256, false);
-        var alone = BookTrial.On(new ShippedBase(hash, files), []);
+        var alone = books.Trial.On(new ShippedBase(hash, files), []);
         if (alone.Loaded is null) return Refused(alone.Faults);
         if (!known) db.ShippedBooks.Add(new ShippedBook(hash, bundle, clock.GetCurrentInstant()));
         return await books.InForce(stop) is { } standing ? await Below(standing, alone, stop) : await First(alone, stop);
@@ -37,7 +37,7 @@ public sealed class AdoptShippedRulebook(OfficeDb db, ShippedRules shipped, Stan
 
     private async Task<Outcome<AdoptedBook>> Below(StandingBook standing, TriedBook alone, CancellationToken stop)
     {
-        var book = standing.Loaded.Own.AreNone ? alone : BookTrial.On(alone.Shipped!, OwnFiles.Of(standing.Loaded, [], []));
+        var book = standing.Loaded.Own.AreNone ? alone : books.Trial.On(alone.Shipped!, OwnFiles.Of(standing.Loaded, [], []));
         if (book.Loaded is null)
         {
             // The new book is kept and waits below: as soon as the own changes fit it, they are taken with it.

@@ -15,6 +15,8 @@ public sealed class CheckEntry(OfficeDb db, StandingBooks books, StandingAnomali
         if (EditChecks.Right(actor) is { } against) return against;
         if (EditChecks.Edits([edit]).ToList() is { Count: > 0 } wrong) return Outcome<WorkCheck>.Refused(wrong);
         var work = await db.WorkSeen(actor, stop);
-        return WorkTrial.Check(await books.MustStand(stop), [.. work.Edits.Where(e => e.Id != edit.Id), edit], before);
+        var standing = await books.MustStand(stop);
+        IReadOnlyList<EntryEdit> edits = [.. work.Edits.Where(e => e.Id != edit.Id), edit];
+        return WorkTrial.Check(standing, edits, EditProposal.Of(books.Trial, standing, edits), before);
     }
 }

@@ -14,8 +14,8 @@ public sealed class CompareMyChanges(OfficeDb db, StandingBooks books, BeginWhat
         if (EditChecks.Right(actor) is { } against) return against;
         var work = await db.WorkSeen(actor, stop);
         if (work.Edits.Count == 0) return new Refusal("nothing-changed", "No change of yours waits, so there is nothing to compare.");
-        var tried = EditProposal.Of(await books.MustStand(stop), work.Edits);
-        if (tried.Loaded is not { } loaded) return new Refusal(TriedBook.Code, "Your changes have faults; put them right first.");
-        return await begin.By(CompiledRulebook.Compile(loaded), actor, stop);
+        var tried = EditProposal.Of(books.Trial, await books.MustStand(stop), work.Edits);
+        if (tried.Compiled is not { } compiled) return new Refusal(TriedBook.Code, "Your changes have faults; put them right first.");
+        return await begin.By(compiled, actor, stop);
     }
 }

@@ -9,11 +9,12 @@ namespace CoachOffice.UseCases.Rulebook;
 public static class EditProposal
 {
     /// <summary>The book as it would be, or every fault; a fault of a typed entry stands in that entry's own lines.</summary>
-    public static TriedBook Of(StandingBook standing, IReadOnlyList<EntryEdit> edits)
+    public static TriedBook Of(BookTrial trial, StandingBook standing, IReadOnlyList<EntryEdit> edits)
     {
+        ArgumentNullException.ThrowIfNull(trial);
         ArgumentNullException.ThrowIfNull(standing);
         ArgumentNullException.ThrowIfNull(edits);
-        var tried = BookTrial.Of(standing.Bases, Files(standing.Loaded.Own, standing, edits));
+        var tried = trial.Of(standing.Bases, Files(standing.Loaded.Own, standing, edits));
         var typed = Kinds(standing, edits);
         return tried with { Faults = [.. tried.Faults.Select(f => InEntry(f, typed))], Warnings = [.. tried.Warnings.Select(f => InEntry(f, typed))] };
     }

@@ -8,7 +8,7 @@ using NodaTime;
 namespace CoachOffice.UseCases.Rulebook;
 
 /// <summary>Takes a tried book into force as the next edition, in the caller's transaction.</summary>
-public sealed class EditionPress(OfficeDb db, Rulebooks rulebooks, AuditTrail trail, IClock clock)
+public sealed class EditionPress(OfficeDb db, Rulebooks rulebooks, BookShelf shelf, AuditTrail trail, IClock clock)
 {
     private const string TheProgram = "the program";
 
@@ -29,7 +29,9 @@ public sealed class EditionPress(OfficeDb db, Rulebooks rulebooks, AuditTrail tr
         var saved = await db.TrySave(stop);
 
         // The next draft finds it compiled, and other drafts need not wait while it compiles.
-        if (saved == Saved.Yes) rulebooks.Keep(compiled);
+        if (saved != Saved.Yes) return saved;
+        rulebooks.Keep(compiled);
+        shelf.Keep(edition, loaded);
         return saved;
     }
 

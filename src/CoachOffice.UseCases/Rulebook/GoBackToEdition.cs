@@ -22,7 +22,7 @@ public sealed class GoBackToEdition(StandingBooks books, EditionPress press, Edi
         var standing = await books.MustStand(stop);
         if (standing.Edition.Number != begunWith) return Outcome<AdoptedEdition>.Refused(await clash.Since(begunWith, actor, stop));
         if (await books.Numbered(number, stop) is not { } wanted) return new Refusal("edition-not-found", $"There is no edition {number} of the rulebook.");
-        var tried = BookTrial.Of(standing.Bases, OwnFiles.Of(wanted, [], []));
+        var tried = books.Trial.Of(standing.Bases, OwnFiles.Of(wanted, [], []));
         if (tried.Against(standing) is { Count: > 0 } faults) return Outcome<AdoptedEdition>.Refused(faults);
         var saved = await press.Take(tried, standing, new EditionWish(EditionKind.WentBack, why.Trim(), actor), stop);
         return saved == Saved.Yes ? tried.After(standing) : Outcome<AdoptedEdition>.Refused(await clash.Since(begunWith, actor, stop));

@@ -18,7 +18,7 @@ public sealed class ImportOwnRules(StandingBooks books, EditionPress press, Edit
         var standing = await books.MustStand(stop);
         var begunWith = form.Edition ?? standing.Edition.Number;
         if (standing.Edition.Number != begunWith) return Outcome<AdoptedEdition>.Refused(await clash.Since(begunWith, actor, stop));
-        var tried = BookTrial.Of(standing.Bases, [KeyValuePair.Create(OwnFiles.Kept, form.Text)]);
+        var tried = books.Trial.Of(standing.Bases, [KeyValuePair.Create(OwnFiles.Kept, form.Text)]);
         if (tried.Against(standing) is { Count: > 0 } faults) return Outcome<AdoptedEdition>.Refused(faults);
         if (form.DryRun) return tried.After(standing);
         var saved = await press.Take(tried, standing, new EditionWish(EditionKind.Import, form.Why.Trim(), actor), stop);

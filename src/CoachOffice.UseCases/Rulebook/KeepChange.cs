@@ -22,7 +22,7 @@ public sealed class KeepChange(OfficeDb db, StandingBooks books, AuditTrail trai
         var wrong = EditChecks.Edits(form.Edits).ToList();
         if (wrong.Count > 0) return Outcome<KeptChange>.Refused(wrong);
         var merged = Merged(work, form.Edits);
-        var tried = EditProposal.Of(standing, merged);
+        var tried = EditProposal.Of(books.Trial, standing, merged);
         var edits = form.Edits.Select(e => InOneForm(e, tried)).ToList();
         if (form.IsNew && Taken(edits, standing, work).ToList() is { Count: > 0 } taken) return Outcome<KeptChange>.Refused(taken);
         var check = WorkTrial.Check(standing, merged, tried, before);

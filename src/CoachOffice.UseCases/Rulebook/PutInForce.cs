@@ -19,7 +19,7 @@ public sealed class PutInForce(OfficeDb db, StandingBooks books, EditionPress pr
         var (begunWith, edits) = (work.Edition, work.Edits);
         var standing = await books.MustStand(stop);
         if (standing.Edition.Number != begunWith) return Outcome<AdoptedEdition>.Refused(await clash.Since(begunWith, actor, stop));
-        var tried = EditProposal.Of(standing, edits);
+        var tried = EditProposal.Of(books.Trial, standing, edits);
         if (tried.Against(standing) is { Count: > 0 } faults) return Outcome<AdoptedEdition>.Refused(faults);
 
         // Saved with the edition, in its transaction.

@@ -9,7 +9,7 @@ public sealed class ReadRulebookNotice(StandingBooks books)
     public async Task<RulebookNotice?> Now(CancellationToken stop = default)
     {
         if (await books.InForce(stop) is not { } standing || standing.Loaded.Own.AreNone) return null;
-        var tried = BookTrial.On(standing.Bases[0], OwnFiles.Of(standing.Loaded, [], []));
+        var tried = books.Trial.On(standing.Bases[0], OwnFiles.Of(standing.Loaded, [], []));
         return tried.Faults.Count + tried.Warnings.Count == 0 ? null : new RulebookNotice(tried.Faults.Count > 0, tried.Faults, tried.Warnings);
     }
 }

@@ -34,7 +34,7 @@ public sealed class ReadWork(OfficeDb db, StandingBooks books, StandingAnomalies
     // Here nobody waits for each key, so the many generated students are asked as well.
     private WorkCheck Whole(StandingBook standing, IReadOnlyList<EntryEdit> edits)
     {
-        var tried = EditProposal.Of(standing, edits);
+        var tried = EditProposal.Of(books.Trial, standing, edits);
         var check = WorkTrial.Check(standing, edits, tried, before);
         return tried.Loaded is { } book ? check with { Anomalies = [.. check.Anomalies, .. before.Unheard(standing, book)] } : check;
     }

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using CoachOffice.Data;
 using CoachOffice.Drafting;
 using CoachOffice.Drafting.Reading;
@@ -8,25 +7,24 @@ using Microsoft.Extensions.DependencyInjection;
 namespace CoachOffice.UseCases.Rulebook;
 
 /// <summary>Compiled rulebooks by their hash. Which one is in force is asked of the database each time, so every node drafts by the same book.</summary>
-public sealed class Rulebooks(IServiceScopeFactory scopes) : IDisposable
+public sealed class Rulebooks(IServiceScopeFactory scopes, BookShelf shelf) : IDisposable
 {
     private static readonly CompiledQuery<int, string> HashInForce = new((db, most) => db.BooksInForce.Select(b => b.Sha256).Take(most));
 
     /// <summary>Books kept compiled at most; the one not asked for longest goes first, and a draft that is being made keeps its own.</summary>
     public const int MostKept = 8;
 
-    private readonly ConcurrentDictionary<string, Used> _books = new(StringComparer.Ordinal);
-    private long _asked;
+    private readonly LastAsked<CompiledRulebook> _books = new(MostKept);
     private readonly SemaphoreSlim _one = new(1, 1);
 
     /// <summary>A book by its hash; throws <see cref="InvalidOperationException"/> when its text was never kept.</summary>
     public async Task<CompiledRulebook> For(string sha256, CancellationToken stop = default)
     {
-        if (Known(sha256) is { } known) return known;
+        if (_books.Find(sha256) is { } known) return known;
         await _one.WaitAsync(stop);
         try
         {
-            return Known(sha256) ?? Remember(Compile(sha256, await TextOf(sha256, stop)));
+            return _books.Find(sha256) ?? _books.Keep(sha256, Compile(sha256, await TextOf(sha256, stop)));
         }
         finally
         {
@@ -52,25 +50,11 @@ public sealed class Rulebooks(IServiceScopeFactory scopes) : IDisposable
     public void Keep(CompiledRulebook book)
     {
         ArgumentNullException.ThrowIfNull(book);
-        Remember(book);
+        _books.Keep(book.Sha256, book);
     }
 
     /// <inheritdoc/>
     public void Dispose() => _one.Dispose();
-
-    private CompiledRulebook? Known(string sha256)
-    {
-        if (!_books.TryGetValue(sha256, out var used)) return null;
-        used.Last = Interlocked.Increment(ref _asked);
-        return used.Book;
-    }
-
-    private CompiledRulebook Remember(CompiledRulebook book)
-    {
-        _books[book.Sha256] = new Used(book) { Last = Interlocked.Increment(ref _asked) };
-        while (_books.Count > MostKept) _books.TryRemove(_books.MinBy(b => b.Value.Last).Key, out _);
-        return book;
-    }
 
     private async Task<RulebookText> TextOf(string sha256, CancellationToken stop)
     {
@@ -81,16 +65,11 @@ public sealed class Rulebooks(IServiceScopeFactory scopes) : IDisposable
         return await db.FilesOf(kept, stop);
     }
 
-    private static CompiledRulebook Compile(string sha256, RulebookText files)
+    private CompiledRulebook Compile(string sha256, RulebookText files)
     {
-        var read = RulebookReader.Load(files);
+        var read = shelf.Read(files);
         return read.TryGet(out var loaded)
-            ? CompiledRulebook.Compile(loaded)
+            ? shelf.Compile(loaded)
             : throw new InvalidOperationException($"The rulebook kept under {sha256} is no longer readable: {read.Faults[0]}");
-    }
-
-    private sealed record Used(CompiledRulebook Book)
-    {
-        public long Last { get; set; }
     }
 }

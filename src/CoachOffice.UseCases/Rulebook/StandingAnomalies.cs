@@ -4,7 +4,7 @@ using CoachOffice.Drafting.Reading;
 namespace CoachOffice.UseCases.Rulebook;
 
 /// <summary>What the entries of the edition in force make of each other, worked out once for each edition, so that an editor hears what is new with a change and what was there before.</summary>
-public sealed class StandingAnomalies
+public sealed class StandingAnomalies(BookShelf shelf)
 {
     private Known? _last;
 
@@ -27,7 +27,7 @@ public sealed class StandingAnomalies
         return _last = new Known(
             standing.Edition.Number,
             standing.Edition.Sha256,
-            new(() => Signs(RuleBaseCheck.AtOnce(standing.Loaded))),
+            new(() => Signs(shelf.Check(shelf.Compile(standing.Loaded)))),
             new(() => Signs(RuleBaseCheck.Unheard(standing.Loaded))));
     }
 

@@ -7,14 +7,17 @@ using Microsoft.EntityFrameworkCore;
 namespace CoachOffice.UseCases.Rulebook;
 
 /// <summary>Reads editions of the rulebook, the one in force above all.</summary>
-public sealed class StandingBooks(OfficeDb db)
+public sealed class StandingBooks(OfficeDb db, BookShelf shelf, BookTrial trial)
 {
+    /// <summary>Tries what is to take their place.</summary>
+    public BookTrial Trial => trial;
+
     /// <summary>The edition in force; null before the first.</summary>
     public async Task<StandingBook?> InForce(CancellationToken stop = default)
     {
         if (await db.BooksInForce.SingleOrDefaultAsync(stop) is not { } row) return null;
         var edition = await db.RulebookEditions.AsNoTracking().SingleAsync(e => e.Number == row.Edition, stop);
-        var below = new ShippedBase(edition.ShippedSha256, await db.Shipped(edition.ShippedSha256, stop));
+        var below = new ShippedBase(edition.ShippedSha256, await Shipped(edition.ShippedSha256, stop));
         var loaded = Read(edition, below.Files);
         return await Waiting(edition, stop) is { } waiting ? new StandingBook(row, edition, loaded, [waiting, below]) : new StandingBook(row, edition, loaded, [below]);
     }
@@ -26,7 +29,7 @@ public sealed class StandingBooks(OfficeDb db)
     /// <summary>An edition's book; null when there is no such edition.</summary>
     public async Task<LoadedRulebook?> Numbered(int number, CancellationToken stop = default) =>
         await db.RulebookEditions.AsNoTracking().SingleOrDefaultAsync(e => e.Number == number, stop) is { } edition
-            ? Read(edition, await db.Shipped(edition.ShippedSha256, stop))
+            ? Read(edition, await Shipped(edition.ShippedSha256, stop))
             : null;
 
     /// <summary>The files of an edition's own changes.</summary>
@@ -35,13 +38,15 @@ public sealed class StandingBooks(OfficeDb db)
     // A newer program brought it, and the own changes did not fit it then.
     private async Task<ShippedBase?> Waiting(RulebookEdition edition, CancellationToken stop)
     {
-        var newest = await db.ShippedBooks.AsNoTracking().OrderByDescending(b => b.KeptAt).ThenByDescending(b => b.Sha256 == edition.ShippedSha256).FirstAsync(stop);
-        return newest.Sha256 == edition.ShippedSha256 ? null : new ShippedBase(newest.Sha256, RulebookText.Unbundle(newest.Text));
+        var newest = await db.ShippedBooks.OrderByDescending(b => b.KeptAt).ThenByDescending(b => b.Sha256 == edition.ShippedSha256).Select(b => b.Sha256).FirstAsync(stop);
+        return newest == edition.ShippedSha256 ? null : new ShippedBase(newest, await Shipped(newest, stop));
     }
 
-    private static LoadedRulebook Read(RulebookEdition edition, RulebookText shipped)
+    private Task<RulebookText> Shipped(string sha256, CancellationToken stop) => shelf.Shipped(sha256, () => db.Shipped(sha256, stop));
+
+    private LoadedRulebook Read(RulebookEdition edition, RulebookText shipped) => shelf.Edition(edition, () =>
     {
-        var read = RulebookReader.Load(shipped.With(OwnOf(edition.Own)));
+        var read = shelf.Read(shipped.With(OwnOf(edition.Own)));
         return read.TryGet(out var loaded) ? loaded : throw new InvalidOperationException($"Edition {edition.Number} of the rulebook is no longer readable: {read.Faults[0]}");
-    }
+    });
 }

@@ -7,8 +7,6 @@ namespace CoachOffice.UseCases.Rulebook;
 /// <summary>Tries changes on the edition in force and says in which entry each fault stands.</summary>
 internal static class WorkTrial
 {
-    public static WorkCheck Check(StandingBook standing, IReadOnlyList<EntryEdit> edits, StandingAnomalies before) => Check(standing, edits, EditProposal.Of(standing, edits), before);
-
     public static WorkCheck Check(StandingBook standing, IReadOnlyList<EntryEdit> edits, TriedBook tried, StandingAnomalies before)
     {
         var files = standing.Loaded.Own.Written.Select(e => e.Id).Concat(edits.Select(e => e.Id)).Distinct().ToDictionary(OwnFiles.PathOf, id => id, StringComparer.Ordinal);

@@ -48,6 +48,16 @@ public sealed class AnyPatternProperties
         }, iter: Drafted.Lessons);
 
     [Fact]
+    public void Compiled_with_the_tests_of_another_book_the_engine_fires_as_compiled_alone() =>
+        Gen.Select(Books, Books, Readings.Array[6]).Sample((before, patterns, lessons) =>
+        {
+            var book = HouseBook.With(patterns);
+            var (alone, after) = (PatternNetwork.Compile(book), PatternNetwork.Compile(book, PatternNetwork.Compile(HouseBook.With([.. before]))));
+            foreach (var lesson in lessons.Select(readings => HouseBook.Context(HouseBook.Lesson(Club.Iron, readings))))
+                Assert.Equal(alone.Fire(lesson).Select(p => p.Id.Value), after.Fire(lesson).Select(p => p.Id.Value));
+        }, iter: Drafted.Lessons);
+
+    [Fact]
     public void Looked_up_by_measure_no_pattern_that_holds_or_nearly_does_is_missed_and_each_is_judged_as_before() =>
         Gen.Select(Books, Readings.Array[6]).Sample((patterns, lessons) =>
         {

@@ -12,9 +12,12 @@ internal sealed class PatternsAtWork
     private readonly List<FiringRegion> _firing;
     private readonly Lazy<List<FiringRegion>> _moved;
     private readonly Dictionary<PatternId, IReadOnlyList<Region>> _known = [];
+    private readonly KnownAnswers _answers;
+    private readonly Grounds _grounds;
 
-    public PatternsAtWork(RuleBase rules)
+    public PatternsAtWork(RuleBase rules, KnownAnswers? answers = null)
     {
+        (_answers, _grounds) = (answers ?? new KnownAnswers(), new Grounds(rules.Book));
         Rules = rules;
         Examples = new ExampleOf(rules);
         _firing = [.. Enum.GetValues<Club>().Select(club => new FiringRegion(rules.Of(club)))];
@@ -24,6 +27,10 @@ internal sealed class PatternsAtWork
     public RuleBase Rules { get; }
 
     public ExampleOf Examples { get; }
+
+    /// <summary>The answer to a question about where patterns fire; of the patterns and measures named, everything may matter to it that <see cref="Grounds"/> tells, and nothing else.</summary>
+    public T Answer<T>(string question, Func<T> work, params IReadOnlyList<Pattern> patterns)
+        where T : notnull => _answers.Of($"{question} {string.Concat(patterns.Select(_grounds.Of))}", work);
 
     /// <summary>Where a pattern fires for a grown-up, a region for each club.</summary>
     public IReadOnlyList<Region> Of(Pattern pattern)
@@ -39,19 +46,23 @@ internal sealed class PatternsAtWork
     public IReadOnlyList<Region> Varied(Pattern pattern) => [.. Firing(pattern).Select(f => f.Build(pattern))];
 
     /// <summary>A pattern, also one that is not quite the book's, fires with some club; if for no grown-up improver, then for a student whose ranges have moved with age or level.</summary>
-    public bool CanFire(Pattern pattern) => Firing(pattern).Any(f => !f.Build(pattern).IsEmpty) || _moved.Value.Any(f => PatternEvaluator.SpeaksOf(pattern, f.Space.Club) && !f.Build(pattern).IsEmpty);
+    public bool CanFire(Pattern pattern) => Answer("can fire", () => Fires(pattern), pattern);
+
+    private bool Fires(Pattern pattern) => Firing(pattern).Any(f => !f.Build(pattern).IsEmpty) || _moved.Value.Any(f => PatternEvaluator.SpeaksOf(pattern, f.Space.Club) && !f.Build(pattern).IsEmpty);
 
     /// <summary>Where both fire, a region for each club.</summary>
     public IReadOnlyList<Region> Together(Pattern one, Pattern other) => [.. Of(one).Zip(Of(other), (a, b) => a.And(b))];
 
     /// <summary>Both may fire in one lesson.</summary>
-    public bool Meet(Pattern one, Pattern other) => Of(one).Zip(Of(other)).Any(pair => pair.First.Meets(pair.Second));
+    public bool Meet(Pattern one, Pattern other) => Answer("meet", () => Of(one).Zip(Of(other)).Any(pair => pair.First.Meets(pair.Second)), one, other);
+
+    /// <summary>Both may fire in one lesson that has a fault.</summary>
+    public bool MeetWith(FaultId fault, Pattern one, Pattern other) => Answer($"meet with {fault} {_grounds.Of(fault.Measure)}", () => Together(one, other).Any(r => !r.Out(fault).IsEmpty), one, other);
 
     /// <summary>The other fires wherever this one does.</summary>
-    public bool Implies(Pattern narrow, Pattern wide) => Inside(Of(narrow), Of(wide));
+    public bool Implies(Pattern narrow, Pattern wide) => Answer("implies", () => Inside(Of(narrow), Of(wide)), narrow, wide);
 
-    /// <summary>Each region lies in its partner.</summary>
-    public static bool Inside(IReadOnlyList<Region> narrow, IReadOnlyList<Region> wide) => narrow.Zip(wide).All(pair => pair.First.IsInside(pair.Second));
+    private static bool Inside(IReadOnlyList<Region> narrow, IReadOnlyList<Region> wide) => narrow.Zip(wide).All(pair => pair.First.IsInside(pair.Second));
 
     /// <summary>Everything a pattern explains.</summary>
     public static IEnumerable<FaultId> Explained(Pattern pattern) => pattern.Explains.Concat(pattern.ExplainsIfPresent);

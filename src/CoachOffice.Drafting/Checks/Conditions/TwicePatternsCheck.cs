@@ -36,7 +36,7 @@ internal sealed class TwicePatternsCheck(PatternsAtWork work) : ICheck
     {
         if (one.Precedence != other.Precedence || one.Over.Contains(other.Id) || other.Over.Contains(one.Id) || one.Root.Intersect(other.Root).Any()) return null;
         var both = PatternsAtWork.Explained(one).Intersect(PatternsAtWork.Explained(other)).Order().ToList();
-        var claimed = both.Where(fault => work.Together(one, other).Any(r => !r.Out(fault).IsEmpty)).ToList();
+        var claimed = both.Where(fault => work.MeetWith(fault, one, other)).ToList();
         if (claimed.Count == 0) return null;
         var regions = work.Together(one, other).Select(r => r.Out(claimed[0]));
         var example = work.Examples.In(regions, draft => new[] { one, other }.All(p => draft.Causes.Any(c => c.Pattern == p.Id.Value && c.Explains.Contains(claimed[0]))));
