@@ -8,10 +8,10 @@ internal sealed class ConditionTest(LessonContext lesson, Pattern pattern, Func<
 {
     public Truth Of(Condition condition, MatchNotes? notes = null) => condition switch
     {
-        OutCondition c => lesson.Find(c.Measure) is { } f ? Speaks(IsOut(f, c.Side) && f.Grade >= c.AtLeast, f, notes) : Unread(c.Measure, notes),
-        ValueCondition c => lesson.Find(c.Measure) is { } f ? Speaks(IsOut(f, c.Side) && IsBeyond(f, c), f, notes) : Unread(c.Measure, notes),
+        OutCondition c => lesson.Find(c.Measure) is { } f ? Speaks(FindingTest.Holds(c, f), f, notes) : Unread(c.Measure, notes),
+        ValueCondition c => lesson.Find(c.Measure) is { } f ? Speaks(FindingTest.Holds(c, f), f, notes) : Unread(c.Measure, notes),
         StateCondition c => State(c, notes),
-        ReadingsCondition c => lesson.Find(c.Measure) is { } f ? Plain(f.Readings >= c.AtLeast) : Unread(c.Measure, notes),
+        ReadingsCondition c => lesson.Find(c.Measure) is { } f ? Plain(FindingTest.Holds(c, f)) : Unread(c.Measure, notes),
         OthersInRangeCondition c => Plain(CountOthersInRange(lesson, pattern) >= c.AtLeast),
         SameSideCondition c => SameSide(c, notes),
         AnyOfCondition c => Any(c, notes, excludes: false),
@@ -22,7 +22,7 @@ internal sealed class ConditionTest(LessonContext lesson, Pattern pattern, Func<
     /// <summary>A condition under `unless`: "not in range" is also true of what nobody read, and that may not rule a pattern out.</summary>
     public Truth OfExclusion(Condition condition, MatchNotes? notes = null) => condition switch
     {
-        StateCondition { State: MeasureState.NotInRange } c => lesson.Find(c.Measure) is { } f ? Plain(f.Grade != Grade.InRange) : Unread(c.Measure, notes),
+        StateCondition { State: MeasureState.NotInRange } c => lesson.Find(c.Measure) is { } f ? Plain(FindingTest.Holds(c, f)) : Unread(c.Measure, notes),
         AnyOfCondition c => Any(c, notes, excludes: true),
         _ => Of(condition, notes),
     };
@@ -48,11 +48,6 @@ internal sealed class ConditionTest(LessonContext lesson, Pattern pattern, Func<
         _ => [],
     };
 
-    private static bool IsOut(Finding finding, Side side) => finding.IsOut && (side == Side.None || finding.Side == side);
-
-    private static bool IsBeyond(Finding finding, ValueCondition bound) =>
-        bound.Side == Side.Low ? finding.Value.Value < bound.Bound : finding.Value.Value > bound.Bound;
-
     private static Truth Plain(bool holds) => holds ? Truth.Yes : Truth.No;
 
     private static Truth Speaks(bool holds, Finding finding, MatchNotes? notes)
@@ -69,15 +64,8 @@ internal sealed class ConditionTest(LessonContext lesson, Pattern pattern, Func<
 
     private Truth State(StateCondition condition, MatchNotes? notes)
     {
-        var finding = lesson.Find(condition.Measure);
-        return condition.State switch
-        {
-            MeasureState.NotInRange => Plain(finding?.Grade != Grade.InRange),
-            MeasureState.NotMeasured => Plain(finding is null),
-            _ when finding is null => Unread(condition.Measure, notes),
-            MeasureState.InRange => Plain(finding.Grade == Grade.InRange),
-            _ => Truth.Yes,
-        };
+        if (lesson.Find(condition.Measure) is { } finding) return Plain(FindingTest.Holds(condition, finding));
+        return condition.State is MeasureState.NotInRange or MeasureState.NotMeasured ? Truth.Yes : Unread(condition.Measure, notes);
     }
 
     private Truth SameSide(SameSideCondition condition, MatchNotes? notes)

@@ -64,15 +64,20 @@ internal sealed class QuickLook
 
     private RowTest Bound(Condition condition, bool excludes) => condition switch
     {
-        OutCondition c => Of(c.Measure, finding => finding.IsOut && (c.Side == Side.None || finding.Side == c.Side) && finding.Grade >= c.AtLeast),
-        ValueCondition { Side: Side.Low } c => Of(c.Measure, finding => finding.IsOut && finding.Side == Side.Low && finding.Value.Value < c.Bound),
-        ValueCondition c => Of(c.Measure, finding => finding.IsOut && finding.Side == Side.High && finding.Value.Value > c.Bound),
-        ReadingsCondition c => Of(c.Measure, finding => finding.Readings >= c.AtLeast),
-        StateCondition { State: MeasureState.InRange } c => Of(c.Measure, finding => finding.Grade == Grade.InRange),
-        StateCondition { State: MeasureState.NotInRange } c => Of(c.Measure, finding => finding.Grade != Grade.InRange, excludes ? Truth.Unmeasured : Truth.Yes),
+        OutCondition c => Of(c.Measure, finding => FindingTest.Holds(c, finding)),
+        ValueCondition c => Of(c.Measure, finding => FindingTest.Holds(c, finding)),
+        ReadingsCondition c => Of(c.Measure, finding => FindingTest.Holds(c, finding)),
+        StateCondition c => Of(c.Measure, finding => FindingTest.Holds(c, finding), Unread(c.State, excludes)),
         AnyOfCondition c => Any([.. c.Any.Select(b => Bound(b, excludes))]),
         FiredCondition c => (_, fired) => Holds(c.Pattern, fired) ? Truth.Yes : Truth.No,
         _ => (lesson, _) => new ConditionTest(lesson, Parts.Pattern, id => false).Of(condition),
+    };
+
+    private static Truth Unread(MeasureState state, bool excludes) => state switch
+    {
+        MeasureState.NotMeasured => Truth.Yes,
+        MeasureState.NotInRange when !excludes => Truth.Yes,
+        _ => Truth.Unmeasured,
     };
 
     private RowTest Of(MeasureId measure, Func<Finding, bool> holds, Truth unread = Truth.Unmeasured)

@@ -72,6 +72,25 @@ public sealed class AnyPatternProperties
             }
         }, iter: Drafted.Lessons);
 
+    [Fact]
+    public void Looked_at_quickly_a_pattern_is_near_exactly_when_one_thing_at_most_is_against_it_or_only_readings_are_missing() =>
+        Gen.Select(Books, Readings.Array[6]).Sample((patterns, lessons) =>
+        {
+            var book = HouseBook.With(patterns);
+            var network = PatternNetwork.Compile(book);
+            var quick = patterns.Select(p => new QuickLook(p, m => book.Find(m)?.Row ?? -1)).ToList();
+            foreach (var lesson in lessons.Select(readings => HouseBook.Context(HouseBook.Lesson(Club.Iron, readings))))
+            {
+                var (fired, matches) = (network.Fire(lesson), PatternEvaluator.Evaluate(book, lesson).ToDictionary(m => m.Pattern.Id));
+                foreach (var look in quick)
+                {
+                    var match = matches[look.Parts.Pattern.Id];
+                    var against = match.Objections.Count(o => o != Objection.NothingModerate);
+                    Assert.Equal(against == 0 || (against == 1 && match.Missing.Count == 0), look.IsNear(lesson, fired));
+                }
+            }
+        }, iter: Drafted.Lessons);
+
     private static string Said(PatternMatch match) =>
         $"{match.Pattern.Id.Value} {match.Holds}: {string.Join(", ", match.Matched.Select(f => f.Measure.Id.Value))}; {string.Join(", ", match.Missing.Select(m => m.Value))}; {string.Join(", ", match.Passed.Select(m => m.Value))}; {string.Join(", ", match.Against)}";
 }
