@@ -1,3 +1,4 @@
+using CoachOffice.Data.Columns;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Media;
 using CoachOffice.Domain.Students;
@@ -13,6 +14,8 @@ internal sealed class MediaItemMapping : IEntityTypeConfiguration<MediaItem>
         builder.ToTable("MediaItems");
         builder.Property(m => m.Sha256).HasMaxLength(64);
         builder.Property(m => m.SmallSha256).HasMaxLength(64);
+        builder.Property(m => m.Marks).AsJson();
+        builder.HasOne<Take>().WithMany().HasForeignKey(m => m.TakeId);
         builder.HasOne<Lesson>().WithMany().HasForeignKey(m => m.LessonId);
         builder.HasOne<Student>().WithMany().HasForeignKey(m => m.StudentId);
 

@@ -1,5 +1,7 @@
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Lessons;
+using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Measuring.Landmarks;
 using CoachOffice.Domain.Students;
 using NodaTime;
 
@@ -15,6 +17,15 @@ public sealed class MediaItem
     public MediaId Id { get; private set; }
 
     public LessonId LessonId { get; private set; }
+
+    /// <summary>The take it shows a moment of, or is the clip of; null while nobody said.</summary>
+    public TakeId? TakeId { get; private set; }
+
+    /// <summary>The moment a still shows; null for a clip, or while nobody said.</summary>
+    public Moment? Moment { get; private set; }
+
+    /// <summary>What is marked on a still; null for a clip, or while nothing was said of it.</summary>
+    public StillMarks? Marks { get; private set; }
 
     /// <summary>The lesson's student, whose media go when the student is erased.</summary>
     public StudentId StudentId { get; private set; }
@@ -42,6 +53,9 @@ public sealed class MediaItem
 
     public AccountId AddedBy { get; private set; }
 
+    /// <summary>Concurrency token, raised at each save.</summary>
+    public int Version { get; private set; }
+
     /// <summary>A new still.</summary>
     public static MediaItem Still(MediaId id, Lesson lesson, StillContent content, AccountId by, Instant now)
     {
@@ -62,5 +76,12 @@ public sealed class MediaItem
             AddedAt = now,
             AddedBy = by,
         };
+    }
+
+    /// <summary>Says what a still shows, and what is marked on it.</summary>
+    public void Mark(TakeId take, Moment moment, StillMarks marks)
+    {
+        if (Kind != MediaKind.Still) throw new InvalidOperationException("Only a still is marked.");
+        (TakeId, Moment, Marks) = (take, moment, marks);
     }
 }

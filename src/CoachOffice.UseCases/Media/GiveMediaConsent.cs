@@ -9,7 +9,7 @@ using Microsoft.EntityFrameworkCore;
 namespace CoachOffice.UseCases.Media;
 
 /// <summary>Records somebody's consent to stills and clips of a student.</summary>
-public sealed class GiveMediaConsent(OfficeDb db, MediaConsents consents, AuditTrail trail, MediaDoor door)
+public sealed class GiveMediaConsent(OfficeDb db, MediaConsents consents, MediaDoor door)
 {
     private const int LongestName = 120;
 
@@ -24,7 +24,7 @@ public sealed class GiveMediaConsent(OfficeDb db, MediaConsents consents, AuditT
         if (form.GivenOn > await door.Today(stop)) return new Refusal("consent-day", "Consent is recorded on the day it was given or later.", nameof(form.GivenOn));
         if (await consents.Last(id, stop) is { WithdrawnAt: null }) return id;
         db.MediaConsents.Add(MediaConsent.Give(door.NewId(), id, form.GivenBy, form.GivenOn, by, door.Now));
-        trail.Add(actor, "media-consent-given", AuditSubject.Of(id));
+        door.Note(actor, "media-consent-given", AuditSubject.Of(id));
         await db.SaveChangesAsync(stop);
         return id;
     }

@@ -9,6 +9,8 @@ internal static class MediaRefusals
 {
     public static Refusal NotFound { get; } = new("media-not-found", "There is no such still or clip; it may have been removed.");
 
+    public static Refusal Busy { get; } = new("changed-meanwhile", "Somebody else changed or removed it at the same moment; look again and repeat it.");
+
     /// <summary>Why nothing of a student may be added or shown, or null when it may.</summary>
     public static Refusal? Of(MediaPermission permission, Student student) => permission switch
     {

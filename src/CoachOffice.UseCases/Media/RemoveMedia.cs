@@ -20,8 +20,7 @@ public sealed class RemoveMedia(OfficeDb db, MediaFiles files, MediaDoor door)
         db.MediaItems.Remove(item);
         door.Note(actor, "media-removed", media, $"lesson:{item.LessonId.Value}");
 
-        // Somebody else removed it at the same moment: it is gone, as wanted.
-        if (await db.TrySave(stop) != Saved.Yes) return MediaRefusals.NotFound;
+        if (await db.TrySave(stop) != Saved.Yes) return MediaRefusals.Busy;
         await files.DropUnneeded([item.Sha256, item.SmallSha256], CancellationToken.None);
         return item.LessonId;
     }

@@ -19,7 +19,7 @@ public sealed class RemoveMediaOf(OfficeDb db, MediaFiles files, AuditTrail trai
         if (items.Count == 0) return 0;
         db.MediaItems.RemoveRange(items);
         trail.Add(actor, "media-of-student-removed", AuditSubject.Of(student), $"count:{items.Count}");
-        if (await db.TrySave(stop) != Saved.Yes) return new Refusal("changed-meanwhile", "Somebody removed one of them at the same moment; look again and repeat it.");
+        if (await db.TrySave(stop) != Saved.Yes) return MediaRefusals.Busy;
         await files.DropUnneeded(items.SelectMany(m => new[] { m.Sha256, m.SmallSha256 }), CancellationToken.None);
         return items.Count;
     }

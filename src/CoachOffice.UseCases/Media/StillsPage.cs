@@ -13,13 +13,16 @@ public sealed class StillsPage(OfficeDb db, MediaConsents consents, MediaSetting
     {
         if (await db.Lessons.AsNoTracking().SingleOrDefaultAsync(l => l.Id == lesson, stop) is not { } found) return null;
         var student = await db.Students.AsNoTracking().SingleAsync(s => s.Id == found.StudentId, stop);
+        var stills = await db.MediaItems.AsNoTracking().Where(m => m.LessonId == lesson && m.Kind == MediaKind.Still).OrderBy(m => m.AddedAt).ThenBy(m => m.Id).ToListAsync(stop);
+        var takes = await db.Takes.AsNoTracking().Where(t => t.LessonId == lesson).ToListAsync(stop);
         return new StillsView
         {
             Lesson = lesson,
             Heading = new LessonHeading(found.HeldOn, found.Club, found.Kind),
             Student = student,
             Permission = await consents.For(student, stop),
-            Stills = await db.MediaItems.AsNoTracking().Where(m => m.LessonId == lesson && m.Kind == MediaKind.Still).OrderBy(m => m.AddedAt).ThenBy(m => m.Id).ToListAsync(stop),
+            Stills = stills,
+            Takes = stills.Join(takes, s => s.TakeId, t => t.Id, (s, t) => (s.Id, t)).ToDictionary(x => x.Id, x => x.t),
             Used = await db.MediaItems.SumAsync(m => m.Bytes, stop),
             Quota = settings.Quota,
         };

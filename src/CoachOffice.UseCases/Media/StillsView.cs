@@ -18,6 +18,9 @@ public sealed record StillsView
     /// <summary>In the order they were added.</summary>
     public required IReadOnlyList<MediaItem> Stills { get; init; }
 
+    /// <summary>The take of each.</summary>
+    public required IReadOnlyDictionary<MediaId, Take> Takes { get; init; }
+
     /// <summary>Bytes of all stills and clips of the practice.</summary>
     public required long Used { get; init; }
 

@@ -1,5 +1,6 @@
 using CoachOffice.Data.Media;
 using CoachOffice.Domain.Lessons;
+using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Media;
 using CoachOffice.SeedDemo.Builders;
 using CoachOffice.UseCases.Access;
@@ -16,6 +17,7 @@ namespace CoachOffice.UseCases.Tests.Media;
 public abstract class StillsTests(OfficeFixture fixture)
 {
     private static readonly LocalDate Day = new(2026, 3, 2);
+    private static readonly StillShows Shows = new(View.FaceOn, Moment.Top, 1);
 
     [Fact]
     public async Task A_still_lies_under_the_hash_of_its_bytes_and_comes_back_as_it_lies()
@@ -64,7 +66,7 @@ public abstract class StillsTests(OfficeFixture fixture)
 
         Assert.Equal(NotAllowed.Code, (await office.Refuses((OpenMedia open) => open.Of(still, true, office.Desk))).Single().Code);
         Assert.Equal(NotAllowed.Code, (await office.Refuses((RemoveMedia remove) => remove.ForGood(still, office.Desk))).Single().Code);
-        Assert.Equal(NotAllowed.Code, (await office.Refuses((AddStill add) => add.To(lesson, Picture(311, 200), office.Desk))).Single().Code);
+        Assert.Equal(NotAllowed.Code, (await office.Refuses((AddStill add) => add.To(lesson, Shows, Picture(311, 200), office.Desk))).Single().Code);
     }
 
     [Fact]
@@ -73,8 +75,8 @@ public abstract class StillsTests(OfficeFixture fixture)
         var office = await fixture.Another(opened: true, services => services.AddSingleton(new MediaSettings { QuotaMegabytes = 0, LargestStillMegabytes = 1 }));
         var lesson = await ALesson(office);
 
-        var quota = (await office.Refuses((AddStill add) => add.To(lesson, Picture(320, 200), office.Coach))).Single();
-        var size = (await office.Refuses((AddStill add) => add.To(lesson, new MemoryStream(new byte[1_000_001]), office.Coach))).Single();
+        var quota = (await office.Refuses((AddStill add) => add.To(lesson, Shows, Picture(320, 200), office.Coach))).Single();
+        var size = (await office.Refuses((AddStill add) => add.To(lesson, Shows, new MemoryStream(new byte[1_000_001]), office.Coach))).Single();
 
         Assert.Equal(("media-quota", "still-too-large"), (quota.Code, size.Code));
         Assert.Contains("at most 0 kB", quota.Sentence, StringComparison.Ordinal);
@@ -88,7 +90,7 @@ public abstract class StillsTests(OfficeFixture fixture)
         var office = fixture.Office;
         var student = await office.Register(AStudent.Junior("Nuno", "Barros"));
         var lesson = await Scene.LessonOf(office, student, Day);
-        var refused = (await office.Refuses((AddStill add) => add.To(lesson, Picture(330, 200), office.Coach))).Single();
+        var refused = (await office.Refuses((AddStill add) => add.To(lesson, Shows, Picture(330, 200), office.Coach))).Single();
         Assert.Equal("media-consent-missing", refused.Code);
         Assert.Contains("Mara Barros", refused.Sentence, StringComparison.Ordinal);
 
@@ -98,7 +100,7 @@ public abstract class StillsTests(OfficeFixture fixture)
 
         await office.Must((WithdrawMediaConsent withdraw) => withdraw.Of(student, office.Coach));
         Assert.Equal("media-consent-withdrawn", (await office.Refuses((OpenMedia open) => open.Of(still, true, office.Owner))).Single().Code);
-        Assert.Equal("media-consent-withdrawn", (await office.Refuses((AddStill add) => add.To(lesson, Picture(331, 200), office.Coach))).Single().Code);
+        Assert.Equal("media-consent-withdrawn", (await office.Refuses((AddStill add) => add.To(lesson, Shows, Picture(331, 200), office.Coach))).Single().Code);
         var page = (await office.Do((ConsentPage consent) => consent.Of(student)))!;
         Assert.Equal((MediaPermission.Withdrawn, 1, 1), (page.Permission, page.Consents.Count, page.Lessons.Single().Count));
         Assert.Equal((office.Desk.Name, office.Coach.Name), (page.Consents[0].RecordedBy, page.Consents[0].WithdrawnBy));
@@ -155,7 +157,7 @@ public abstract class StillsTests(OfficeFixture fixture)
 
     private static async Task<LessonId> ALesson(TestOffice office) => await Scene.LessonOf(office, await office.Register(AStudent.Named("Still", "Stander")), Day);
 
-    private static Task<MediaId> Add(TestOffice office, LessonId lesson, int width, int height) => office.Must((AddStill add) => add.To(lesson, Picture(width, height), office.Coach));
+    private static Task<MediaId> Add(TestOffice office, LessonId lesson, int width, int height) => office.Must((AddStill add) => add.To(lesson, Shows, Picture(width, height), office.Coach));
 
     private static MemoryStream Picture(int width, int height) => new(APicture.RedAndBlue(width, height));
 

@@ -18,7 +18,7 @@ public sealed class ErasableColumnsTests(SqliteOffice fixture) : IClassFixture<S
     private static readonly string[] NeverAboutAStudent =
     [
         "AuditEntries.Action", "AuditEntries.ActorName", "AuditEntries.Detail", "AuditEntries.Subject", "BooksInForce.AdoptedBy", "BooksInForce.Sha256",
-        "KeptRulebooks.Sha256", "KeptRulebooks.ShippedSha256", "KeptRulebooks.Text", "MediaItems.Sha256", "MediaItems.SmallSha256", "Messages.ClaimedBy", "Messages.LastProblem", "Messages.OnceKey", "PlanChanges.By", "PlanEdits.By",
+        "KeptRulebooks.Sha256", "KeptRulebooks.ShippedSha256", "KeptRulebooks.Text", "MediaItems.Marks", "MediaItems.Sha256", "MediaItems.SmallSha256", "Messages.ClaimedBy", "Messages.LastProblem", "Messages.OnceKey", "PlanChanges.By", "PlanEdits.By",
         "PlanEdits.What", "PlanStages.Fault", "Plans.ApprovedBy", "Practices.Currency", "Practices.EmergencyNumber", "Practices.MailFrom", "Practices.Name",
         "Practices.PublicAddress", "Practices.Zone", "PrivateLinks.TokenSha256", "Readings.Measure", "Retests.Fault", "Retests.Verdict",
         "RulebookEditions.ByName", "RulebookEditions.Changes", "RulebookEditions.Own", "RulebookEditions.Sha256", "RulebookEditions.ShippedSha256", "RulebookEditions.Why", "RulebookWorks.Dropped", "RulebookWorks.Edits",

@@ -23,7 +23,7 @@ public sealed class StillsPageTests : IAsyncLifetime
     {
         var lesson = await _coach.StartsALesson();
         await Adds(lesson);
-        Assert.Contains("The still is added", _coach.Page.QuerySelector(".notice")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("At the top, face-on, swing 1", _coach.Text, StringComparison.Ordinal);
         Assert.Contains("of at most 20 GB", _coach.Text, StringComparison.Ordinal);
         var picture = Picture();
 
@@ -78,7 +78,7 @@ public sealed class StillsPageTests : IAsyncLifetime
         var lesson = await _coach.StartsALesson();
         await _coach.Open(lesson + "/stills");
 
-        await _coach.SendFile("#add-still", ("File", "swing.jpg", "<svg onload=alert(1)>"u8.ToArray()));
+        await _coach.SendFile("#add-still", ("File", "swing.jpg", "<svg onload=alert(1)>"u8.ToArray()), ("Shows", "face-on/top"));
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, _coach.Status);
         Assert.Contains("JPEG, PNG or WebP", _coach.Alert, StringComparison.Ordinal);
@@ -132,9 +132,11 @@ public sealed class StillsPageTests : IAsyncLifetime
     private async Task Adds(string lesson)
     {
         await _coach.Open(lesson + "/stills");
-        await _coach.SendFile("#add-still", ("File", "IMG_0001.JPG", APicture.RedAndBlue(400, 300)));
+        await _coach.SendFile("#add-still", ("File", "IMG_0001.JPG", APicture.RedAndBlue(400, 300)), ("Shows", "face-on/top"), ("Swing", "1"));
         Assert.Equal(HttpStatusCode.OK, _coach.Status);
+        Assert.StartsWith(lesson + "/stills/", _coach.Path, StringComparison.Ordinal);
+        await _coach.Open(lesson + "/stills");
     }
 
-    private string Picture() => _coach.Page.QuerySelector(".stills a")!.GetAttribute("href")!;
+    private string Picture() => _coach.Page.QuerySelector(".stills img")!.GetAttribute("src")!.Replace("/small", "", StringComparison.Ordinal);
 }

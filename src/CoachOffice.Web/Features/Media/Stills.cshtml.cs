@@ -4,6 +4,7 @@ using CoachOffice.Domain.Media;
 using CoachOffice.UseCases.Media;
 using CoachOffice.Web.Shell;
 using CoachOffice.Web.Shell.Security;
+using CoachOffice.Web.Shell.Wording;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Mvc;
 
@@ -18,16 +19,23 @@ public sealed class StillsModel(StillsPage page, AddStill add, RemoveMedia remov
 
     public StillsView View { get; private set; } = null!;
 
-    public string Name(MediaItem still) => $"Still {View.Stills.ToList().IndexOf(still) + 1}";
+    [BindProperty]
+    public string? Shows { get; set; }
+
+    [BindProperty]
+    public string? Swing { get; set; } = "1";
+
+    public string Name(MediaItem still) => View.Takes.TryGetValue(still.Id, out var take) && still.Moment is { } moment ? $"{LandmarkWords.Of(take.View, moment)}, swing {take.Swing}" : "Still";
 
     public async Task<IActionResult> OnGetAsync(Guid id) => await Look(id) ? Page() : NotFound();
 
     public async Task<IActionResult> OnPostAsync(Guid id, IFormFile? file)
     {
         if (file is null || file.Length == 0) return await Again(id, [new Refusal("still-missing", "Choose a picture first, or paste one.", "File")]);
+        if (!LandmarkWords.TryRead(Shows, Swing, out var shows)) return await Again(id, [LandmarkWords.NotSaid]);
         await using var bytes = file.OpenReadStream();
-        var added = await add.To(LessonId.From(id), bytes, Actor, HttpContext.RequestAborted);
-        return added.Succeeded ? Done($"/lessons/{id}/stills", "The still is added.") : await Again(id, added.Refusals);
+        var added = await add.To(LessonId.From(id), shows, bytes, Actor, HttpContext.RequestAborted);
+        return added.TryGet(out var still) ? Done($"/lessons/{id}/stills/{still.Value}", "The still is added: mark its points.") : await Again(id, added.Refusals);
     }
 
     public async Task<IActionResult> OnPostRemoveAsync(Guid id, Guid still)
