@@ -21,7 +21,7 @@ public sealed class StillsPage(OfficeDb db, MediaConsents consents, MediaSetting
             Heading = new LessonHeading(found.HeldOn, found.Club, found.Kind),
             Student = student,
             Permission = await consents.For(student, stop),
-            Stills = stills,
+            Stills = [.. stills.OrderBy(s => takes.Find(t => t.Id == s.TakeId)?.View).ThenBy(s => s.Moment)],
             Takes = stills.Join(takes, s => s.TakeId, t => t.Id, (s, t) => (s.Id, t)).ToDictionary(x => x.Id, x => x.t),
             Used = await db.MediaItems.SumAsync(m => m.Bytes, stop),
             Quota = settings.Quota,

@@ -15,7 +15,7 @@ public sealed record StillsView
 
     public required MediaPermission Permission { get; init; }
 
-    /// <summary>In the order they were added.</summary>
+    /// <summary>By view and moment, then in the order they were added.</summary>
     public required IReadOnlyList<MediaItem> Stills { get; init; }
 
     /// <summary>The take of each.</summary>

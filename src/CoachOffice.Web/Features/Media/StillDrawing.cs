@@ -11,8 +11,7 @@ namespace CoachOffice.Web.Features.Media;
 /// <summary>A still with its points drawn on it. Every point of the page is there from the start, those not marked yet unseen: the script only moves them.</summary>
 internal sealed class StillDrawing(StillView view, IReadOnlyList<Landmark> points, StillInput input)
 {
-    private const double MarkShare = 0.012;
-    private const double TextShare = 0.022;
+    private const double UsualScreen = 700;
 
     private static readonly (Landmark From, Landmark To)[] Lines =
     [
@@ -40,15 +39,15 @@ internal sealed class StillDrawing(StillView view, IReadOnlyList<Landmark> point
         return $"<line class=\"under\" {what}></line><line class=\"over\" {what}></line>";
     }
 
+    // Drawn in pixels of the screen: the script says how many of the picture one is, until then a usual screen is taken.
     private string Mark(Landmark landmark, int number)
     {
-        var longest = Math.Max(view.Still.Width, view.Still.Height);
-        var (radius, size) = (longest * MarkShare, longest * TextShare);
-        var place = At(landmark) is { } at ? string.Create(CultureInfo.InvariantCulture, $"transform=\"translate({at.X} {at.Y})\"") : "visibility=\"hidden\"";
-        return string.Create(CultureInfo.InvariantCulture,
-            $"<g class=\"mark\" data-landmark=\"{Terms.Of(landmark)}\" data-name=\"{LandmarkWords.Of(landmark, view.Shows.View)}\" {place}>" +
-            $"<circle class=\"under\" r=\"{radius}\"></circle><circle class=\"over\" r=\"{radius}\"></circle><path class=\"under\" d=\"M{-radius / 3} 0H{radius / 3}M0 {-radius / 3}V{radius / 3}\"></path><path class=\"over\" d=\"M{-radius / 3} 0H{radius / 3}M0 {-radius / 3}V{radius / 3}\"></path>" +
-            $"<text x=\"{radius * 1.3}\" y=\"{-radius * 0.8}\" font-size=\"{size}\" aria-hidden=\"true\">{number}</text></g>");
+        var scale = Math.Max(view.Still.Width, view.Still.Height) / UsualScreen;
+        var (name, seen) = (LandmarkWords.Of(landmark, view.Shows.View), At(landmark));
+        var place = string.Create(CultureInfo.InvariantCulture, $"transform=\"translate({seen?.X ?? 0} {seen?.Y ?? 0}) scale({scale})\"");
+        return $"<g class=\"mark\" data-landmark=\"{Terms.Of(landmark)}\" data-name=\"{number}, {name}\" {place}{(seen is null ? " visibility=\"hidden\"" : "")}>" +
+            "<circle class=\"under\" r=\"9\"></circle><circle class=\"over\" r=\"9\"></circle><path class=\"under\" d=\"M-3 0H3M0 -3V3\"></path><path class=\"over\" d=\"M-3 0H3M0 -3V3\"></path>" +
+            $"<text x=\"11\" y=\"-7\" font-size=\"14\">{number}</text></g>";
     }
 
     private Pixel? At(Landmark landmark) => input.At(input.X, landmark) is { } x && input.At(input.Y, landmark) is { } y ? new Pixel(x, y) : null;

@@ -59,7 +59,12 @@ internal static class LandmarkWords
     public static string Of(MissingMark missing, View view, Moment shown)
     {
         if (missing.Landmark is not { } landmark) return $"a still {Small(MeasureWords.Of(missing.Moment))} from this view";
-        var point = landmark == Landmark.LengthEnd ? "known length, with how long it is" : Small(Of(landmark, view));
+        var point = landmark switch
+        {
+            Landmark.PlumbTop or Landmark.PlumbBottom => "plumb line",
+            Landmark.LengthStart or Landmark.LengthEnd => "known length, with how long it is",
+            _ => Small(Of(landmark, view)),
+        };
         return missing.Moment == shown ? point : $"{point}, on the still {Small(MeasureWords.Of(missing.Moment))}";
     }
 

@@ -12,6 +12,7 @@ function start() {
   const marks = new Map([...picture.querySelectorAll('.mark')].map(mark => [mark.dataset.landmark, mark]));
   const rows = new Map([...form.querySelectorAll('[data-point]')].map(row => [row.dataset.point, row]));
   const loupe = makeLoupe(width, height);
+  const now = document.getElementById('now');
   let active = null;
   let dragged = null;
 
@@ -31,7 +32,7 @@ function start() {
     const at = placeOf(word);
     mark.setAttribute('visibility', at ? 'visible' : 'hidden');
     mark.setAttribute('tabindex', at ? '0' : '-1');
-    if (at) mark.setAttribute('transform', `translate(${at.x} ${at.y})`);
+    if (at) mark.setAttribute('transform', `translate(${at.x} ${at.y}) scale(${1 / picture.getScreenCTM().a})`);
     mark.setAttribute('aria-label', at ? `${mark.dataset.name}, at ${at.x}, ${at.y}` : mark.dataset.name);
     for (const line of picture.querySelectorAll(`line[data-from="${word}"], line[data-to="${word}"]`)) {
       const from = placeOf(line.dataset.from);
@@ -46,8 +47,17 @@ function start() {
     active = word;
     for (const [name, row] of rows) row.classList.toggle('active', name === word);
     for (const [name, mark] of marks) mark.classList.toggle('active', name === word);
+    const said = word ? `${placeOf(word) ? 'Moving' : 'Mark'} ${marks.get(word).dataset.name}` : 'Every point is marked; drag one to move it.';
+    if (now.firstElementChild.textContent !== said) now.firstElementChild.textContent = said;
+    now.lastElementChild.hidden = !word || Boolean(placeOf(word));
   };
-  const pickNext = () => pick([...rows.keys()].find(word => !placeOf(word)) ?? null);
+  // The one after this in the order of marking that is not marked yet; from the last on to the first.
+  const pickNext = () => {
+    const words = [...rows.keys()];
+    const after = words.indexOf(active) + 1;
+    pick([...words.slice(after), ...words.slice(0, after)].find(word => !placeOf(word)) ?? null);
+  };
+  const pickOpen = () => { if (!active || placeOf(active)) pickNext(); };
 
   const put = (word, at) => {
     const inside = (value, most) => Math.min(most, Math.max(0, Math.round(value * 10) / 10));
@@ -123,7 +133,7 @@ function start() {
     if (word) pick(word);
     if (word && !dragged && event.target.matches(':focus-visible')) loupe.show(placeOf(word));
   });
-  picture.addEventListener('focusout', () => { if (!dragged) { loupe.hide(); pickNext(); } });
+  picture.addEventListener('focusout', () => { if (!dragged) { loupe.hide(); pickOpen(); } });
 
   for (const [word, row] of rows) {
     const button = row.querySelector('.pick');
@@ -136,14 +146,18 @@ function start() {
       if (!placeOf(word)) put(word, { x: width / 2, y: height / 2 });
       marks.get(word).focus();
     });
-    row.addEventListener('input', () => { draw(word); pickNext(); });
+    row.addEventListener('input', () => { draw(word); pickOpen(); });
   }
   for (const mark of marks.values()) mark.setAttribute('role', 'button');
 
   picture.append(loupe.element);
   picture.classList.add('live');
   document.getElementById('easel-help').hidden = false;
-  for (const word of marks.keys()) draw(word);
+  now.hidden = false;
+  now.lastElementChild.addEventListener('click', pickNext);
+  const drawAll = () => { for (const word of marks.keys()) draw(word); };
+  new ResizeObserver(drawAll).observe(picture);
+  drawAll();
   pickNext();
   const measure = measureLive();
 }
