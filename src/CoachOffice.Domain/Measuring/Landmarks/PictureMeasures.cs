@@ -69,7 +69,8 @@ public static class PictureMeasures
         yield return Angle("forward-bend-change", View.DownTheLine, Moment.Impact, SideTiltAtImpact, spine, static (s, then) => Bend(s) - Bend(then)) with { Against = Moment.Address, NeedsThere = spine };
         yield return Length("ball-distance", View.DownTheLine, Moment.Address, ButtToThigh, [.. Scaled, ClubButt, Thigh], static (s, _) => (s[ClubButt] - s[Thigh]).Length * s.CmPerPixel);
         yield return Angle("shaft-over-plane", View.DownTheLine, Moment.LeadArmParallel, ClubPlane, [.. Plumb, ShaftHigh, ShaftLow], static (s, then) => Lines.Steeper(Lines.Rise(s[ShaftHigh], s[ShaftLow]), Lines.Rise(then[Ball], then[TrailElbow])))
-            with { Against = Moment.Address, NeedsThere = [.. Plumb, Ball, TrailElbow] };
+            with
+        { Against = Moment.Address, NeedsThere = [.. Plumb, Ball, TrailElbow] };
     }
 
     private static double Bend(StillSight sight) => Lines.Lean(sight[BeltMiddle], sight[NeckBase]);
