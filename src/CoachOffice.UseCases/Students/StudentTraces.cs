@@ -53,6 +53,8 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         await db.Lessons.Where(l => l.StudentId == id)
             .ExecuteUpdateAsync(l => l.SetProperty(x => x.Observations, "").SetProperty(x => x.Notes, ""), stop);
 
+        var theirs = db.Lessons.Where(l => l.StudentId == id).Select(l => l.Id);
+        await db.SheetSends.Where(s => theirs.Contains(s.LessonId)).ExecuteDeleteAsync(stop);
         await db.LessonInputs.Where(i => i.StudentId == id).ExecuteDeleteAsync(stop);
 
         // A draft's input names the year of birth and the limits.
