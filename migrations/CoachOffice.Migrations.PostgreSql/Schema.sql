@@ -245,24 +245,6 @@ CREATE TABLE "LessonInputs" (
     CONSTRAINT "FK_LessonInputs_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
-CREATE TABLE "MediaItems" (
-    "Id" uuid NOT NULL,
-    "LessonId" uuid NOT NULL,
-    "StudentId" uuid NOT NULL,
-    "Kind" character varying(40) NOT NULL,
-    "Format" character varying(40) NOT NULL,
-    "Sha256" character varying(64) NOT NULL,
-    "Bytes" bigint NOT NULL,
-    "SmallSha256" character varying(64) NOT NULL,
-    "Width" integer NOT NULL,
-    "Height" integer NOT NULL,
-    "AddedAt" timestamp with time zone NOT NULL,
-    "AddedBy" uuid NOT NULL,
-    CONSTRAINT "PK_MediaItems" PRIMARY KEY ("Id"),
-    CONSTRAINT "FK_MediaItems_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
-    CONSTRAINT "FK_MediaItems_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
-);
-
 CREATE TABLE "SheetSends" (
     "Id" uuid NOT NULL,
     "Content" character varying(64) NOT NULL,
@@ -330,6 +312,29 @@ CREATE TABLE "Plans" (
     CONSTRAINT "FK_Plans_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Plans_StoredDrafts_DraftId" FOREIGN KEY ("DraftId") REFERENCES "StoredDrafts" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Plans_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "MediaItems" (
+    "Id" uuid NOT NULL,
+    "LessonId" uuid NOT NULL,
+    "TakeId" uuid,
+    "Moment" character varying(40),
+    "Marks" text,
+    "StudentId" uuid NOT NULL,
+    "Kind" character varying(40) NOT NULL,
+    "Format" character varying(40) NOT NULL,
+    "Sha256" character varying(64) NOT NULL,
+    "Bytes" bigint NOT NULL,
+    "SmallSha256" character varying(64) NOT NULL,
+    "Width" integer NOT NULL,
+    "Height" integer NOT NULL,
+    "AddedAt" timestamp with time zone NOT NULL,
+    "AddedBy" uuid NOT NULL,
+    "Version" integer NOT NULL,
+    CONSTRAINT "PK_MediaItems" PRIMARY KEY ("Id"),
+    CONSTRAINT "FK_MediaItems_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_MediaItems_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_MediaItems_Takes_TakeId" FOREIGN KEY ("TakeId") REFERENCES "Takes" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "Readings" (
@@ -532,6 +537,8 @@ CREATE INDEX "IX_MediaItems_SmallSha256" ON "MediaItems" ("SmallSha256");
 
 CREATE INDEX "IX_MediaItems_StudentId" ON "MediaItems" ("StudentId");
 
+CREATE INDEX "IX_MediaItems_TakeId" ON "MediaItems" ("TakeId");
+
 CREATE INDEX "IX_Messages_Kind_State_DueAt_PlanId" ON "Messages" ("Kind", "State", "DueAt", "PlanId");
 
 CREATE UNIQUE INDEX "IX_Messages_OnceKey" ON "Messages" ("OnceKey");
@@ -613,7 +620,7 @@ CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt",
 CREATE UNIQUE INDEX "IX_Takes_LessonId_View_Swing" ON "Takes" ("LessonId", "View", "Swing");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261126223613_FirstOrder', '10.0.15');
+VALUES ('20261126230353_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -227,23 +227,6 @@ CREATE TABLE "LessonInputs" (
     CONSTRAINT "FK_LessonInputs_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
-CREATE TABLE "MediaItems" (
-    "Id" TEXT NOT NULL CONSTRAINT "PK_MediaItems" PRIMARY KEY,
-    "LessonId" TEXT NOT NULL,
-    "StudentId" TEXT NOT NULL,
-    "Kind" TEXT NOT NULL,
-    "Format" TEXT NOT NULL,
-    "Sha256" TEXT NOT NULL,
-    "Bytes" INTEGER NOT NULL,
-    "SmallSha256" TEXT NOT NULL,
-    "Width" INTEGER NOT NULL,
-    "Height" INTEGER NOT NULL,
-    "AddedAt" TEXT NOT NULL,
-    "AddedBy" TEXT NOT NULL,
-    CONSTRAINT "FK_MediaItems_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
-    CONSTRAINT "FK_MediaItems_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
-);
-
 CREATE TABLE "SheetSends" (
     "Id" TEXT NOT NULL,
     "Content" TEXT NOT NULL,
@@ -307,6 +290,28 @@ CREATE TABLE "Plans" (
     CONSTRAINT "FK_Plans_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Plans_StoredDrafts_DraftId" FOREIGN KEY ("DraftId") REFERENCES "StoredDrafts" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Plans_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "MediaItems" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_MediaItems" PRIMARY KEY,
+    "LessonId" TEXT NOT NULL,
+    "TakeId" TEXT NULL,
+    "Moment" TEXT NULL,
+    "Marks" TEXT NULL,
+    "StudentId" TEXT NOT NULL,
+    "Kind" TEXT NOT NULL,
+    "Format" TEXT NOT NULL,
+    "Sha256" TEXT NOT NULL,
+    "Bytes" INTEGER NOT NULL,
+    "SmallSha256" TEXT NOT NULL,
+    "Width" INTEGER NOT NULL,
+    "Height" INTEGER NOT NULL,
+    "AddedAt" TEXT NOT NULL,
+    "AddedBy" TEXT NOT NULL,
+    "Version" INTEGER NOT NULL,
+    CONSTRAINT "FK_MediaItems_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_MediaItems_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_MediaItems_Takes_TakeId" FOREIGN KEY ("TakeId") REFERENCES "Takes" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "Readings" (
@@ -500,6 +505,8 @@ CREATE INDEX "IX_MediaItems_SmallSha256" ON "MediaItems" ("SmallSha256");
 
 CREATE INDEX "IX_MediaItems_StudentId" ON "MediaItems" ("StudentId");
 
+CREATE INDEX "IX_MediaItems_TakeId" ON "MediaItems" ("TakeId");
+
 CREATE INDEX "IX_Messages_Kind_State_DueAt_PlanId" ON "Messages" ("Kind", "State", "DueAt", "PlanId");
 
 CREATE UNIQUE INDEX "IX_Messages_OnceKey" ON "Messages" ("OnceKey");
@@ -581,7 +588,7 @@ CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt",
 CREATE UNIQUE INDEX "IX_Takes_LessonId_View_Swing" ON "Takes" ("LessonId", "View", "Swing");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261126223557_FirstOrder', '10.0.15');
+VALUES ('20261126230346_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -4,11 +4,15 @@ using System.Reflection;
 using CoachOffice.Data.Columns;
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Lessons;
+using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Measuring.Landmarks;
 using CoachOffice.Domain.Media;
 using CoachOffice.Domain.Students;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.ChangeTracking;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Metadata;
+using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 using NodaTime;
 using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 
@@ -26,9 +30,9 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 "CoachOffice.Domain.Media.MediaItem",
                 typeof(MediaItem),
                 baseEntityType,
-                propertyCount: 12,
-                foreignKeyCount: 2,
-                unnamedIndexCount: 4,
+                propertyCount: 16,
+                foreignKeyCount: 3,
+                unnamedIndexCount: 5,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -104,6 +108,31 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             lessonId.SetSentinelFromProviderValue(new Guid("00000000-0000-0000-0000-000000000000"));
             lessonId.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
+            var marks = runtimeEntityType.AddProperty(
+                "Marks",
+                typeof(StillMarks),
+                propertyInfo: typeof(MediaItem).GetProperty("Marks", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(MediaItem).GetField("<Marks>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true);
+            marks.SetValueConverter(new ValueConverter<StillMarks, string>(
+                string (StillMarks value) => JsonColumn.Write(value),
+                StillMarks (string text) => JsonColumn.Read<StillMarks>(text)));
+            marks.SetComparer(new ValueComparer<StillMarks>(
+                bool (StillMarks one, StillMarks other) => JsonColumn.Same(one, other),
+                int (StillMarks value) => JsonColumn.Hash(value),
+                StillMarks (StillMarks value) => value));
+            marks.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
+            var moment = runtimeEntityType.AddProperty(
+                "Moment",
+                typeof(Moment?),
+                propertyInfo: typeof(MediaItem).GetProperty("Moment", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(MediaItem).GetField("<Moment>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                maxLength: 40,
+                valueConverter: new EnumWords<Moment>());
+            moment.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
             var sha256 = runtimeEntityType.AddProperty(
                 "Sha256",
                 typeof(string),
@@ -129,6 +158,24 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             studentId.SetSentinelFromProviderValue(new Guid("00000000-0000-0000-0000-000000000000"));
             studentId.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
+            var takeId = runtimeEntityType.AddProperty(
+                "TakeId",
+                typeof(TakeId?),
+                propertyInfo: typeof(MediaItem).GetProperty("TakeId", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(MediaItem).GetField("<TakeId>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new Ids<TakeId, Guid>());
+            takeId.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
+            var version = runtimeEntityType.AddProperty(
+                "Version",
+                typeof(int),
+                propertyInfo: typeof(MediaItem).GetProperty("Version", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(MediaItem).GetField("<Version>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                concurrencyToken: true,
+                sentinel: 0);
+            version.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
             var width = runtimeEntityType.AddProperty(
                 "Width",
                 typeof(int),
@@ -153,6 +200,9 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var index2 = runtimeEntityType.AddIndex(
                 new[] { studentId });
 
+            var index3 = runtimeEntityType.AddIndex(
+                new[] { takeId });
+
             return runtimeEntityType;
         }
 
@@ -174,6 +224,16 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 principalEntityType,
                 deleteBehavior: DeleteBehavior.Restrict,
                 required: true);
+
+            return runtimeForeignKey;
+        }
+
+        public static RuntimeForeignKey CreateForeignKey3(RuntimeEntityType declaringEntityType, RuntimeEntityType principalEntityType)
+        {
+            var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("TakeId") },
+                principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Id") }),
+                principalEntityType,
+                deleteBehavior: DeleteBehavior.Restrict);
 
             return runtimeForeignKey;
         }

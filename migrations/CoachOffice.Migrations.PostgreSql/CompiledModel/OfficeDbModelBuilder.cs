@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("53823911-263a-43f3-b538-bf27e49fa00b"), entityTypeCount: 36)
+            : base(skipDetectChanges: false, modelId: new Guid("86629fda-68f7-4284-abb9-04d0262d43a6"), entityTypeCount: 36)
         {
         }
 
@@ -75,6 +75,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             MediaConsentEntityType.CreateForeignKey1(mediaConsent, student);
             MediaItemEntityType.CreateForeignKey1(mediaItem, lesson);
             MediaItemEntityType.CreateForeignKey2(mediaItem, student);
+            MediaItemEntityType.CreateForeignKey3(mediaItem, take);
             BookInForceEntityType.CreateForeignKey1(bookInForce, rulebookEdition);
             BookInForceEntityType.CreateForeignKey2(bookInForce, keptRulebook);
             CheckInEntityType.CreateForeignKey1(checkIn, plan);

@@ -714,6 +714,13 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.Property<Guid>("LessonId")
                         .HasColumnType("uuid");
 
+                    b.Property<string>("Marks")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Moment")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
                     b.Property<string>("Sha256")
                         .IsRequired()
                         .HasMaxLength(64)
@@ -727,6 +734,13 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.Property<Guid>("StudentId")
                         .HasColumnType("uuid");
 
+                    b.Property<Guid?>("TakeId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
                     b.Property<int>("Width")
                         .HasColumnType("integer");
 
@@ -739,6 +753,8 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.HasIndex("SmallSha256");
 
                     b.HasIndex("StudentId");
+
+                    b.HasIndex("TakeId");
 
                     b.ToTable("MediaItems", (string)null);
                 });
@@ -1612,6 +1628,11 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         .HasForeignKey("StudentId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Lessons.Take", null)
+                        .WithMany()
+                        .HasForeignKey("TakeId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Plans.BookInForce", b =>

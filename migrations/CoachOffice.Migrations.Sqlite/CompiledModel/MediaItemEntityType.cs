@@ -4,11 +4,15 @@ using System.Reflection;
 using CoachOffice.Data.Columns;
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Lessons;
+using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Measuring.Landmarks;
 using CoachOffice.Domain.Media;
 using CoachOffice.Domain.Students;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.ChangeTracking;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Metadata;
+using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 using NodaTime;
 
 #pragma warning disable 219, 612, 618
@@ -25,9 +29,9 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 "CoachOffice.Domain.Media.MediaItem",
                 typeof(MediaItem),
                 baseEntityType,
-                propertyCount: 12,
-                foreignKeyCount: 2,
-                unnamedIndexCount: 4,
+                propertyCount: 16,
+                foreignKeyCount: 3,
+                unnamedIndexCount: 5,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -95,6 +99,29 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 valueConverter: new Ids<LessonId, Guid>());
             lessonId.SetSentinelFromProviderValue(new Guid("00000000-0000-0000-0000-000000000000"));
 
+            var marks = runtimeEntityType.AddProperty(
+                "Marks",
+                typeof(StillMarks),
+                propertyInfo: typeof(MediaItem).GetProperty("Marks", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(MediaItem).GetField("<Marks>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true);
+            marks.SetValueConverter(new ValueConverter<StillMarks, string>(
+                string (StillMarks value) => JsonColumn.Write(value),
+                StillMarks (string text) => JsonColumn.Read<StillMarks>(text)));
+            marks.SetComparer(new ValueComparer<StillMarks>(
+                bool (StillMarks one, StillMarks other) => JsonColumn.Same(one, other),
+                int (StillMarks value) => JsonColumn.Hash(value),
+                StillMarks (StillMarks value) => value));
+
+            var moment = runtimeEntityType.AddProperty(
+                "Moment",
+                typeof(Moment?),
+                propertyInfo: typeof(MediaItem).GetProperty("Moment", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(MediaItem).GetField("<Moment>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                maxLength: 40,
+                valueConverter: new EnumWords<Moment>());
+
             var sha256 = runtimeEntityType.AddProperty(
                 "Sha256",
                 typeof(string),
@@ -116,6 +143,22 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 fieldInfo: typeof(MediaItem).GetField("<StudentId>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 valueConverter: new Ids<StudentId, Guid>());
             studentId.SetSentinelFromProviderValue(new Guid("00000000-0000-0000-0000-000000000000"));
+
+            var takeId = runtimeEntityType.AddProperty(
+                "TakeId",
+                typeof(TakeId?),
+                propertyInfo: typeof(MediaItem).GetProperty("TakeId", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(MediaItem).GetField("<TakeId>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new Ids<TakeId, Guid>());
+
+            var version = runtimeEntityType.AddProperty(
+                "Version",
+                typeof(int),
+                propertyInfo: typeof(MediaItem).GetProperty("Version", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(MediaItem).GetField("<Version>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                concurrencyToken: true,
+                sentinel: 0);
 
             var width = runtimeEntityType.AddProperty(
                 "Width",
@@ -140,6 +183,9 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var index2 = runtimeEntityType.AddIndex(
                 new[] { studentId });
 
+            var index3 = runtimeEntityType.AddIndex(
+                new[] { takeId });
+
             return runtimeEntityType;
         }
 
@@ -161,6 +207,16 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 principalEntityType,
                 deleteBehavior: DeleteBehavior.Restrict,
                 required: true);
+
+            return runtimeForeignKey;
+        }
+
+        public static RuntimeForeignKey CreateForeignKey3(RuntimeEntityType declaringEntityType, RuntimeEntityType principalEntityType)
+        {
+            var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("TakeId") },
+                principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Id") }),
+                principalEntityType,
+                deleteBehavior: DeleteBehavior.Restrict);
 
             return runtimeForeignKey;
         }

@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("2d3b1a89-924a-4620-94ff-0b69bebad516"), entityTypeCount: 36)
+            : base(skipDetectChanges: false, modelId: new Guid("11dcdad8-75dc-41ed-891c-2852f1dc5e91"), entityTypeCount: 36)
         {
         }
 
@@ -74,6 +74,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             MediaConsentEntityType.CreateForeignKey1(mediaConsent, student);
             MediaItemEntityType.CreateForeignKey1(mediaItem, lesson);
             MediaItemEntityType.CreateForeignKey2(mediaItem, student);
+            MediaItemEntityType.CreateForeignKey3(mediaItem, take);
             BookInForceEntityType.CreateForeignKey1(bookInForce, rulebookEdition);
             BookInForceEntityType.CreateForeignKey2(bookInForce, keptRulebook);
             CheckInEntityType.CreateForeignKey1(checkIn, plan);

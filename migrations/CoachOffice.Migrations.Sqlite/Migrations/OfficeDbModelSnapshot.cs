@@ -709,6 +709,13 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.Property<Guid>("LessonId")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Marks")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Moment")
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Sha256")
                         .IsRequired()
                         .HasMaxLength(64)
@@ -722,6 +729,13 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.Property<Guid>("StudentId")
                         .HasColumnType("TEXT");
 
+                    b.Property<Guid?>("TakeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
                     b.Property<int>("Width")
                         .HasColumnType("INTEGER");
 
@@ -734,6 +748,8 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.HasIndex("SmallSha256");
 
                     b.HasIndex("StudentId");
+
+                    b.HasIndex("TakeId");
 
                     b.ToTable("MediaItems", (string)null);
                 });
@@ -1600,6 +1616,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         .HasForeignKey("StudentId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Lessons.Take", null)
+                        .WithMany()
+                        .HasForeignKey("TakeId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Plans.BookInForce", b =>
