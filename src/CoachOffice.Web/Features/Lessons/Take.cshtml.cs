@@ -1,6 +1,7 @@
 using CoachOffice.Domain.Lessons;
 using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Lessons;
+using CoachOffice.UseCases.Measuring.Again;
 using CoachOffice.Web.Shell;
 using CoachOffice.Web.Shell.Security;
 using CoachOffice.Web.Shell.Wording;
@@ -10,7 +11,7 @@ using Microsoft.AspNetCore.Mvc;
 namespace CoachOffice.Web.Features.Lessons;
 
 [Authorize(OfficePolicies.Teach)]
-public sealed class TakeModel(TakePage page, SetFrameRate set, ReadPractice practice) : OfficePage
+public sealed class TakeModel(TakePage page, SetFrameRate set, AskSecondReading ask, ReadPractice practice) : OfficePage
 {
     internal TakeView View { get; private set; } = null!;
 
@@ -32,6 +33,14 @@ public sealed class TakeModel(TakePage page, SetFrameRate set, ReadPractice prac
         if (!await Load(id, take)) return NotFound();
         var done = await set.Of(LessonId.From(id), TakeId.From(take), FrameRate, Actor);
         return done.Succeeded ? Done($"/lessons/{id}/takes/{take}", "The frame rate is kept, and the lesson is graded with it.") : Refuse(done.Refusals, "");
+    }
+
+    /// <summary>Asks for the take to be read a second time.</summary>
+    public async Task<IActionResult> OnPostAgainAsync(Guid id, Guid take)
+    {
+        if (!await Load(id, take)) return NotFound();
+        var asked = await ask.Of(LessonId.From(id), TakeId.From(take), Actor);
+        return asked.Succeeded ? Done($"/lessons/{id}/takes/{take}", "It waits to be read again. Best some days later, or by another coach.") : Refuse(asked.Refusals, "");
     }
 
     private async Task<bool> Load(Guid id, Guid take)
