@@ -22,7 +22,7 @@ public sealed class ReadHowSure(OfficeDb db, PlanBooks books, PracticeClock cloc
         var book = await books.InForce(stop);
         var twice = await Doubles(book, stop);
         var scatters = await Scatters(stop);
-        return [.. book.Measures.Where(m => m.Derived is null).Select(m => new SureMeasure
+        return [.. book.Measures.Select(m => new SureMeasure
         {
             Measure = m,
             Twice = [.. twice.Where(t => t.Double.Measure == m.Id).GroupBy(t => t.Double.Instrument).OrderBy(g => g.Key).Select(g => MarkingStudy.Of(g.Key, [.. g], m.Unit))],
