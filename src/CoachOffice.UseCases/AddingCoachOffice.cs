@@ -32,6 +32,7 @@ public static class AddingCoachOffice
         services.TryAddSingleton<KeptPractice>();
         services.TryAddSingleton<KeptDrafts>();
         services.TryAddSingleton<NotedPlans>();
+        services.TryAddSingleton<KeptHistories>();
         services.TryAddSingleton(ShippedRules.Find());
         services.TryAddSingleton<Rulebooks>();
         services.TryAddSingleton<Replays>();

@@ -11,13 +11,31 @@ using Book = CoachOffice.Domain.Plans.Rulebook;
 namespace CoachOffice.UseCases.Insight;
 
 /// <summary>Reads what was measured of a student over time, each value held against what was wanted on its day by the book in force.</summary>
-public sealed class ReadMeasureHistory(OfficeDb db, PlanBooks books)
+public sealed class ReadMeasureHistory(OfficeDb db, PlanBooks books, KeptHistories kept)
 {
+    // Every one of these rows counts its saves up, so their sums never come back to what they were.
+    private static readonly CompiledQuery<StudentId, HistoryStamp> Stamps = new((db, id) =>
+        db.Students.Where(s => s.Id == id).Select(s => new HistoryStamp
+        {
+            Student = s.Id,
+            Details = s.Version,
+            Lessons = db.Lessons.Where(l => l.StudentId == id).Sum(l => l.Version),
+            Looks = db.Retests.Where(r => r.StudentId == id).Sum(r => r.Version),
+            Plans = db.Plans.Where(p => p.StudentId == id).Sum(p => p.Version),
+            Book = db.BooksInForce.Select(b => b.Sha256).Single(),
+        }));
+
     // Ten years of weekly lessons.
     private const int Most = 500;
 
     /// <summary>All measures that were read; null when there is no such student.</summary>
-    public async Task<MeasureHistories?> Of(StudentId id, CancellationToken stop = default)
+    public async Task<MeasureHistories?> Of(StudentId id, CancellationToken stop = default) =>
+        await StampOf(id, stop) is not { } stamp ? null : kept.Find(stamp) ?? (await Read(id, stop) is { } read ? kept.Keep(stamp, read) : null);
+
+    /// <summary>Changes whenever a drawing of the student's measures could: with the student, a lesson, a look, a plan or the book in force. Null when there is no such student.</summary>
+    public async Task<HistoryStamp?> StampOf(StudentId id, CancellationToken stop = default) => (await Stamps.Rows(db, id, stop)) is [var stamp] ? stamp : null;
+
+    private async Task<MeasureHistories?> Read(StudentId id, CancellationToken stop)
     {
         if (await db.Students.AsNoTracking().SingleOrDefaultAsync(s => s.Id == id, stop) is not { } student) return null;
         var book = await books.InForce(stop);
@@ -33,7 +51,7 @@ public sealed class ReadMeasureHistory(OfficeDb db, PlanBooks books)
         ]);
     }
 
-    private static IEnumerable<Read> Points(Lesson lesson, Student student, Book book, ILookup<LessonId, Judged> verdicts)
+    private static IEnumerable<Graded> Points(Lesson lesson, Student student, Book book, ILookup<LessonId, Judged> verdicts)
     {
         var known = lesson.AllReadings.Where(r => book.Find(r.Measure) is not null).ToList();
         var facts = new LessonFacts
@@ -43,10 +61,10 @@ public sealed class ReadMeasureHistory(OfficeDb db, PlanBooks books)
             Club = lesson.Club,
             Readings = LessonValues.Of(known, m => book.Find(m)!.Unit),
         };
-        return LessonGrading.Grade(book, facts).Select(f => new Read(lesson, f, verdicts[lesson.Id].FirstOrDefault(v => v.Measure == f.Measure.Id)?.Verdict));
+        return LessonGrading.Grade(book, facts).Select(f => new Graded(lesson, f, verdicts[lesson.Id].FirstOrDefault(v => v.Measure == f.Measure.Id)?.Verdict));
     }
 
-    private static MeasureHistory History(IReadOnlyList<Read> read, ILookup<MeasureId, WorkedOn> work)
+    private static MeasureHistory History(IReadOnlyList<Graded> read, ILookup<MeasureId, WorkedOn> work)
     {
         var last = read[^1];
         return new MeasureHistory
@@ -75,7 +93,7 @@ public sealed class ReadMeasureHistory(OfficeDb db, PlanBooks books)
 
     private sealed record Judged(MeasureId Measure, KeptVerdict Verdict);
 
-    private sealed record Read(Lesson Lesson, Finding Finding, KeptVerdict? Verdict)
+    private sealed record Graded(Lesson Lesson, Finding Finding, KeptVerdict? Verdict)
     {
         public HistoryPoint Point => new()
         {

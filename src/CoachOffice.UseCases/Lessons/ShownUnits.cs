@@ -37,6 +37,14 @@ public static class ShownUnits
         return text.ToString().TrimEnd();
     }
 
+    /// <summary>A value in a sentence, as fine as it can be read: 14.5°, 3.2 cm, 1.44.</summary>
+    public static string Said(Quantity value)
+    {
+        var decimals = value.Unit == Unit.RevolutionPerMinute ? 0 : value.Unit == Unit.Ratio || value.Unit == Unit.Second ? 2 : 1;
+        var number = Math.Round((decimal)value.Value, decimals, MidpointRounding.AwayFromZero).ToString("0.##", CultureInfo.InvariantCulture);
+        return value.Unit == Unit.Degree ? $"{number}°" : value.Unit == Unit.Ratio ? number : $"{number} {value.Unit}";
+    }
+
     /// <summary>At most two decimals, a point, never an exponent.</summary>
     public static string Number(double value) => Math.Round((decimal)value, Decimals, MidpointRounding.AwayFromZero).ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -22,7 +22,7 @@ public static class VerdictText
             AfterReadings = after.Readings,
             SmallestRealChange = verdict.SmallestRealChange.Value,
             MoreReadings = verdict.MoreReadings,
-            Sentence = $"{Numbers(baseline, after)}: {Moved(verdict, baseline.Measure.Unit)}, {Stands(verdict)}.{Advice(verdict, inVain)}",
+            Sentence = $"{Numbers(baseline, after)}: {Moved(verdict)}, {Stands(verdict)}.{Advice(verdict, inVain)}",
         };
     }
 
@@ -33,11 +33,11 @@ public static class VerdictText
     }
 
     private static string Value(MeasuredValue value, Unit unit) =>
-        $"{ShownUnits.Number(value.Value.In(unit).Value)} {unit} ({value.Readings} {(value.Readings == 1 ? "reading" : "readings")})";
+        $"{ShownUnits.Said(value.Value.In(unit))} ({value.Readings} {(value.Readings == 1 ? "reading" : "readings")})";
 
-    private static string Moved(Verdict verdict, Unit unit)
+    private static string Moved(Verdict verdict)
     {
-        var error = $"{ShownUnits.Number(verdict.SmallestRealChange.Value)} {unit}";
+        var error = ShownUnits.Said(verdict.SmallestRealChange);
         return verdict.Movement switch
         {
             Movement.MovedToward => $"moved toward the wanted range by more than reading error ({error})",

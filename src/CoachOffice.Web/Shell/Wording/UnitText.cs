@@ -11,6 +11,9 @@ internal sealed class UnitText(UnitSystem system)
 
     public static UnitText Metric { get; } = new(UnitSystem.Metric);
 
+    /// <summary>Which units these are.</summary>
+    public UnitSystem System => system;
+
     /// <summary>The unit a measure is shown in.</summary>
     public Unit ShownIn(Unit own)
     {

@@ -14,6 +14,9 @@ namespace CoachOffice.Web.Features.Students.Charts;
 /// <summary>A measure over time as a drawing: the wanted band, every value with a whisker of two standard errors, lessons and re-tests marked apart, the times a plan worked on it, and the trend once there is one.</summary>
 internal sealed class ChartDrawing(MeasureHistory history, UnitText units, bool isSmall)
 {
+    /// <summary>Counted up whenever the same measures are drawn otherwise, so that no browser keeps an old drawing.</summary>
+    public const int Edition = 1;
+
     // Colours of tokens.css on its light sheet: an image cannot read them.
     private static readonly OxyColor Sheet = OxyColor.FromRgb(0xff, 0xfd, 0xf9);
     private static readonly OxyColor Ink = OxyColor.FromRgb(0x23, 0x21, 0x1d);

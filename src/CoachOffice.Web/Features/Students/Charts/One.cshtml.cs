@@ -18,10 +18,17 @@ public sealed class OneModel(ReadMeasureHistory history, ReadPractice practice) 
     /// <summary>The drawing alone; a browser that holds the same one is told so.</summary>
     public async Task<IActionResult> OnGetDrawingAsync(Guid id, string measure, string club, bool small)
     {
-        if (!await Find(id, measure, club)) return NotFound();
-        var svg = Encoding.UTF8.GetBytes(new ChartDrawing(History, Units, small).Svg());
+        if (await Stamp(id) is not { } stamp) return NotFound();
+        var tag = new EntityTagHeaderValue($"\"{Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{ChartDrawing.Edition} {stamp} {Units.System} {measure} {club} {small}")))}\"");
         Response.Headers.CacheControl = "private, no-cache";
-        return new FileContentResult(svg, "image/svg+xml") { EntityTag = new EntityTagHeaderValue($"\"{Convert.ToHexStringLower(SHA256.HashData(svg))}\"") };
+        if (Request.GetTypedHeaders().IfNoneMatch.Any(t => t.Compare(tag, useStrongComparison: false)))
+        {
+            Response.GetTypedHeaders().ETag = tag;
+            return StatusCode(StatusCodes.Status304NotModified);
+        }
+
+        if (!await Find(id, measure, club)) return NotFound();
+        return new FileContentResult(Encoding.UTF8.GetBytes(new ChartDrawing(History, Units, small).Svg()), "image/svg+xml") { EntityTag = tag };
     }
 
     private async Task<bool> Find(Guid id, string measure, string club)

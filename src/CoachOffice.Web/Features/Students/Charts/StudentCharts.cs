@@ -16,6 +16,13 @@ public abstract class StudentCharts(ReadMeasureHistory history, ReadPractice pra
 
     internal UnitText Units { get; private set; } = UnitText.Metric;
 
+    /// <summary>What a drawing of them depends on, and the units it is drawn in; null when there is no such student.</summary>
+    protected async Task<HistoryStamp?> Stamp(Guid student)
+    {
+        Units = UnitText.Of(await practice.Now(HttpContext.RequestAborted));
+        return await history.StampOf(StudentId.From(student), HttpContext.RequestAborted);
+    }
+
     /// <summary>Reads them; false when there is no such student.</summary>
     protected async Task<bool> Look(Guid student)
     {
