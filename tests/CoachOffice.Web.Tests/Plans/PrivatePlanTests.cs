@@ -45,6 +45,7 @@ public sealed class PrivatePlanTests : IAsyncLifetime
     [InlineData("/p/short")]
     [InlineData("/my-plan")]
     [InlineData("/my-plan/practised")]
+    [InlineData("/my-plan/numbers")]
     public async Task What_opens_nothing_says_so_kindly(string path)
     {
         await _student.Open(path);
@@ -52,6 +53,22 @@ public sealed class PrivatePlanTests : IAsyncLifetime
         Assert.Equal(HttpStatusCode.NotFound, _student.Status);
         Assert.Equal("This link does not open anything now", _student.Heading);
         Assert.Null(_student.Page.QuerySelector("main a.button"));
+    }
+
+    [Fact]
+    public async Task A_student_sees_their_own_numbers_in_plain_words_and_only_what_the_plan_works_on()
+    {
+        await _student.Open(_link);
+        await _student.Open(_student.Page.QuerySelector("a[href='/my-plan/numbers']")!.GetAttribute("href")!);
+
+        Assert.Contains("it was 13 cm", _student.Text, StringComparison.Ordinal);
+        Assert.Contains("you are on the way", _student.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("marked", _student.Text, StringComparison.Ordinal);
+        Assert.Empty(_student.Page.QuerySelectorAll("script"));
+        await _student.Open(_student.Page.QuerySelector("img.my-chart")!.GetAttribute("src")!);
+        Assert.Equal("image/svg+xml", _student.Answer.Content.Headers.ContentType!.MediaType);
+        await _student.Open("/my-plan/numbers?handler=drawing&measure=club-path");
+        Assert.Equal(HttpStatusCode.NotFound, _student.Status);
     }
 
     [Fact]

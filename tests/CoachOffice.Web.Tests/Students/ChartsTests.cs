@@ -70,6 +70,46 @@ public sealed class ChartsTests : IAsyncLifetime
         Assert.Equal(HttpStatusCode.OK, _coach.Status);
     }
 
+    [Fact]
+    public async Task A_drawing_is_made_anew_when_a_lesson_changes()
+    {
+        await _coach.Open($"{Chart}?handler=drawing");
+        var tag = _coach.Answer.Headers.ETag!;
+        await _coach.Open(Chart);
+        await _coach.Open(_coach.Page.QuerySelectorAll("tbody a")[^1].GetAttribute("href")!);
+        await _coach.Send("#sheet", ("readings[downswing-head-shift]", "14"));
+
+        await _coach.Open($"{Chart}?handler=drawing", tag);
+
+        Assert.Equal(HttpStatusCode.OK, _coach.Status);
+        Assert.NotEqual(tag, _coach.Answer.Headers.ETag);
+    }
+
+    [Fact]
+    public async Task Two_lessons_stand_side_by_side_and_a_change_is_told_from_reading_error()
+    {
+        await _coach.Open(_student);
+        await _coach.Open(_coach.Page.QuerySelector("a[href$='/side-by-side']")!.GetAttribute("href")!);
+
+        var row = _coach.Page.QuerySelectorAll("tbody tr").Single(r => r.TextContent.Contains("Head shift on the way down", StringComparison.Ordinal));
+        Assert.Contains("13 cm ± ", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains("−9 cm", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains("more than reading error", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains(_coach.Page.QuerySelectorAll("tbody tr"), r => r.TextContent.Contains("not read", StringComparison.Ordinal));
+        await _coach.Open($"{_student}/lessons/side-by-side?earlier=00000000-0000-0000-0000-000000000007");
+        Assert.Equal(HttpStatusCode.NotFound, _coach.Status);
+    }
+
+    [Fact]
+    public async Task With_one_lesson_there_is_nothing_to_hold_it_against()
+    {
+        var other = await _coach.Registers();
+
+        await _coach.Open($"{other}/lessons/side-by-side");
+
+        Assert.Contains("there is none yet", _coach.Text, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("/measures/no-such-measure/driver")]
     [InlineData("/measures/downswing-head-shift/wedge")]
