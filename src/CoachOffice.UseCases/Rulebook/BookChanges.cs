@@ -14,6 +14,15 @@ public static class BookChanges
         return [.. old.Keys.Union(now.Keys).Order().Select(id => Of(id, old.GetValueOrDefault(id), now.GetValueOrDefault(id))).OfType<EntryChange>()];
     }
 
+    /// <summary>The same with the old and the new text of each entry.</summary>
+    public static IReadOnlyList<EntryDifference> InWords(LoadedRulebook from, LoadedRulebook to)
+    {
+        var (old, now) = (BookEntries.Of(from), BookEntries.Of(to));
+        return [.. Between(from, to).Select(change => Of(change, old.GetValueOrDefault(change.Id), now.GetValueOrDefault(change.Id)))];
+    }
+
+    private static EntryDifference Of(EntryChange change, string? old, string? now) => new(change, old, now, EntryLines.Between(old, now));
+
     private static EntryChange? Of(EntryId id, string? old, string? now)
     {
         if (string.Equals(old, now, StringComparison.Ordinal)) return null;

@@ -12,13 +12,7 @@ public sealed class CompareEditions(StandingBooks books)
     {
         if (await books.Numbered(first, stop) is not { } from) return NotFound(first);
         if (await books.Numbered(second, stop) is not { } to) return NotFound(second);
-        var (old, now) = (BookEntries.Of(from), BookEntries.Of(to));
-        return Outcome<IReadOnlyList<EntryDifference>>.Of([.. BookChanges.Between(from, to).Select(change => Of(change, old.GetValueOrDefault(change.Id), now.GetValueOrDefault(change.Id)))]);
-    }
-
-    private static EntryDifference Of(EntryChange change, string? old, string? now)
-    {
-        return new EntryDifference(change, old, now, EntryLines.Between(old, now));
+        return Outcome<IReadOnlyList<EntryDifference>>.Of(BookChanges.InWords(from, to));
     }
 
     private static Refusal NotFound(int number) => new("edition-not-found", $"There is no edition {number} of the rulebook.");

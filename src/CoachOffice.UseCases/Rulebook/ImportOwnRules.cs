@@ -20,7 +20,7 @@ public sealed class ImportOwnRules(StandingBooks books, EditionPress press, Edit
         if (standing.Edition.Number != begunWith) return Outcome<AdoptedEdition>.Refused(await clash.Since(begunWith, actor, stop));
         var tried = books.Trial.Of(standing.Bases, [KeyValuePair.Create(OwnFiles.Kept, form.Text)]);
         if (tried.Against(standing) is { Count: > 0 } faults) return Outcome<AdoptedEdition>.Refused(faults);
-        if (form.DryRun) return tried.After(standing);
+        if (form.DryRun) return tried.After(standing) with { Differences = BookChanges.InWords(standing.Loaded, tried.Loaded!), Book = tried.Loaded!.Book };
         var saved = await press.Take(tried, standing, new EditionWish(EditionKind.Import, form.Why.Trim(), actor), stop);
         return saved == Saved.Yes ? tried.After(standing) : Outcome<AdoptedEdition>.Refused(await clash.Since(begunWith, actor, stop));
     }

@@ -51,7 +51,7 @@ public sealed class ThreeEditsTests(Chromium chromium) : IClassFixture<Chromium>
         await walk.SeesWhileTyping("Both are mild, and one has to be moderate");
         await walk.Keeps("edit-1-range");
 
-        await coach.Sees("driver: wanted 20 to 28, now 25 to 28; aim 20 to 25, now 25 to 27");
+        await coach.Sees("Driver (°): wanted 20 to 28, now 25 to 28; aim 20 to 25, now 25 to 27");
         await coach.Window.LookAt("edit-1-case-broken");
         await walk.MendsTheCase("Worked case: Too little tilt from the start", "Spine tilt at impact", "22");
         await walk.MendsTheCase("Worked case: The trail side does not bend", "Spine tilt at impact", "25");

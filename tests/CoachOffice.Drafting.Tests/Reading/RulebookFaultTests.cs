@@ -102,6 +102,17 @@ public sealed class RulebookFaultTests
     }
 
     [Theory]
+    [InlineData("drills.yaml", "rooms: [home, range]", "rooms: [range]", "rehearse")]
+    [InlineData("order.yaml", "half: [half-lean], ", "", "half")]
+    [InlineData("order.yaml", "full: [half-lean], ", "", "full")]
+    public void A_duty_a_ladder_does_not_keep_is_told_at_its_rung(string file, string old, string replacement, string rung)
+    {
+        var faults = RulebookReader.Load(SmallBook.With(file, old, replacement)).Faults;
+
+        Assert.Contains(faults, fault => fault.Path == $"progressions[0].{rung}" && fault.Message.Contains("is the root of a pattern", StringComparison.Ordinal));
+    }
+
+    [Theory]
     [InlineData("", "file: the file is empty")]
     [InlineData("# only a comment\n", "file: the file is empty")]
     [InlineData("- a\n- b\n", "a mapping with measures, patterns, drills ... is expected, not a list")]

@@ -21,7 +21,7 @@ public sealed class ChangesTests : IAsyncLifetime
     {
         await _coach.AimsTheTempo("3.2");
 
-        Assert.Equal("Tempo, driver: aim now 2.8 to 3.2, nothing before", _coach.Page.QuerySelector(".in-words li")!.TextContent);
+        Assert.Equal("Driver: aim now 2.8 to 3.2, nothing before", _coach.Page.QuerySelector(".in-words li")!.TextContent);
         Assert.False(_coach.Page.QuerySelector("details.difference")!.HasAttribute("open"));
         Assert.Contains("the history leads back to edition 1", _coach.Text, StringComparison.Ordinal);
     }

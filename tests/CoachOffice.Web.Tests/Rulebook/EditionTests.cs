@@ -27,7 +27,7 @@ public sealed class EditionTests : IAsyncLifetime
 
         Assert.Contains("A steadier back swing", _coach.Text, StringComparison.Ordinal);
         Assert.Contains(Owner.Name, _coach.Text, StringComparison.Ordinal);
-        Assert.Contains("Tempo, driver: aim now 2.8 to 3.2, nothing before", _coach.Text, StringComparison.Ordinal);
+        Assert.Contains("Driver: aim now 2.8 to 3.2, nothing before", _coach.Text, StringComparison.Ordinal);
         Assert.Null(_coach.Page.QuerySelector("form.put"));
     }
 
@@ -51,7 +51,7 @@ public sealed class EditionTests : IAsyncLifetime
     {
         await _coach.Open("/rulebook/history/1?with=2");
 
-        Assert.Contains("Tempo, driver: aim 2.8 to 3.2, now nothing", _coach.Text, StringComparison.Ordinal);
+        Assert.Contains("Driver: aim 2.8 to 3.2, now nothing", _coach.Text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -37,8 +37,23 @@ public sealed class OwnRulesTests : IAsyncLifetime
         await Sends(Dog, ("look", "yes"));
 
         Assert.Contains("would change one entry", _coach.Text, StringComparison.Ordinal);
-        Assert.Contains("mind-the-dog", _coach.Page.QuerySelector("section[aria-labelledby=would]")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Caution: Mind the dog", Would(), StringComparison.Ordinal);
+        Assert.Contains("The yard has a dog", Would(), StringComparison.Ordinal);
         await EditionIs(1);
+    }
+
+    [Fact]
+    public async Task What_a_file_would_change_is_said_in_words_and_a_changed_reading_as_one_change()
+    {
+        const string Case = "cases:\n  - pattern: aim-makes-path\n    name: aim and path on opposite sides\n    club: iron\n    readings: { aim-shoulders: 8, club-path: { value: -8, readings: 5 } }\n    fires: false\n    why: Closed shoulders do not make an out-to-in path.\n";
+
+        await Sends($"{Case}removed:\n  - drill: shadow-head\n", ("look", "yes"));
+
+        Assert.Contains("aim and path on opposite sides", Would(), StringComparison.Ordinal);
+        Assert.Contains("was 9, now 8", Would(), StringComparison.Ordinal);
+        Assert.DoesNotContain("taken out", Would()[Would().IndexOf("was 9", StringComparison.Ordinal)..][..60], StringComparison.Ordinal);
+        Assert.Contains("It goes out of the book", Would(), StringComparison.Ordinal);
+        Assert.DoesNotContain("Drill: shadow-head", Would(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -92,6 +107,8 @@ public sealed class OwnRulesTests : IAsyncLifetime
         Assert.Contains(Owner.Name, other.Alert, StringComparison.Ordinal);
         Assert.Contains("Person at the coach", other.Alert, StringComparison.Ordinal);
     }
+
+    private string Would() => _coach.Page.QuerySelector("section[aria-labelledby=would]")!.TextContent;
 
     private async Task Sends(string yaml, params (string, string)[] filled)
     {

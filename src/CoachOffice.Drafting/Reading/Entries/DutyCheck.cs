@@ -1,4 +1,5 @@
 using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
 using CoachOffice.Drafting.Reading.Nodes;
@@ -24,9 +25,16 @@ internal sealed class DutyCheck(Rulebook book, FaultList faults)
     private void CheckStages(Progression progression, FaultId root, Node place)
     {
         if (!Drills(progression, Stage.Rehearse).Any(AtHome))
-            faults.Add(place, $"{root} is the root of a pattern, so one rehearse drill here is for home, without kit and without load");
-        if (!Drills(progression, Stage.Half).Any()) faults.Add(place, $"{root} is the root of a pattern, so there is a half drill here");
-        if (!Drills(progression, Stage.Full).Any()) faults.Add(place, $"{root} is the root of a pattern, so there is a full drill here");
+            Add(place, Stage.Rehearse, $"{root} is the root of a pattern, so one rehearse drill here is for home, without kit and without load");
+        if (!Drills(progression, Stage.Half).Any()) Add(place, Stage.Half, $"{root} is the root of a pattern, so there is a half drill here");
+        if (!Drills(progression, Stage.Full).Any()) Add(place, Stage.Full, $"{root} is the root of a pattern, so there is a full drill here");
+    }
+
+    /// <summary>At the rung it is about, also where the ladder has none yet.</summary>
+    private void Add(Node ladder, Stage stage, string message)
+    {
+        var rung = Terms.Of(stage);
+        faults.Add((ladder as MapNode)?.Find(rung)?.At ?? ladder.At, Node.Inside(ladder.Path, rung), message);
     }
 
     private IEnumerable<Drill> Drills(Progression progression, Stage stage) =>

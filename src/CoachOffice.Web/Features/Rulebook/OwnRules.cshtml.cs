@@ -1,6 +1,8 @@
 using System.Text;
 using CoachOffice.Domain;
+using CoachOffice.Domain.Plans;
 using CoachOffice.UseCases.Rulebook;
+using CoachOffice.Web.Features.Rulebook.Editing;
 using CoachOffice.Web.Shell;
 using CoachOffice.Web.Shell.Security;
 using Microsoft.AspNetCore.Authorization;
@@ -22,6 +24,9 @@ public sealed class OwnRulesModel(ExportOwnRules export, ImportOwnRules import, 
     /// <summary>What a file that was only looked at would bring.</summary>
     internal AdoptedEdition? Would { get; private set; }
 
+    /// <summary>Says what such a file changes.</summary>
+    internal ChangeText Said { get; private set; } = null!;
+
     [BindProperty]
     public string? Why { get; set; }
 
@@ -40,6 +45,7 @@ public sealed class OwnRulesModel(ExportOwnRules export, ImportOwnRules import, 
         if (!brought.TryGet(out var edition)) return await Again(brought.Refusals);
         if (look is null) return Done($"/rulebook/history/{edition.Number}", $"Edition {edition.Number} is in force: new drafts are made by it from now on.");
         Would = edition;
+        Said = new ChangeText(edition.Book!, [.. edition.Differences.Select(d => new EntryEdit(d.Change.Id, EntryDeed.Write, d.New ?? d.Old))]);
         await Look();
         return Page();
     }

@@ -7,7 +7,7 @@ using CoachOffice.Web.Shell.Wording;
 
 namespace CoachOffice.Web.Features.Rulebook.Editing;
 
-/// <summary>What becomes of an entry, in a coach's words: "Spine tilt at impact (°), driver: wanted 20 to 28, now 22 to 26".</summary>
+/// <summary>What becomes of an entry, in a coach's words: "Driver (°): wanted 20 to 28, now 22 to 26".</summary>
 internal sealed class ChangeText(Domain.Plans.Rulebook book, IReadOnlyList<EntryEdit> waiting)
 {
     private readonly PickWords _words = new(book, waiting);
@@ -19,15 +19,18 @@ internal sealed class ChangeText(Domain.Plans.Rulebook book, IReadOnlyList<Entry
         if (before is null || after is null) return [];
         if (now is null) return ["It goes out of the book."];
         var sheet = EntrySheets.Of(id.Kind);
-        var lines = sheet is not null && Fits(sheet, before, old) && Fits(sheet, after, now) ? BySheet(sheet, before, after) : ByName(before, after);
-        return id.Kind == EntryKind.Range ? [.. lines.Select(line => $"{Measure(id)}, {char.ToLowerInvariant(line[0])}{line[1..]}")] : [.. lines];
+        return [.. sheet is not null && Fits(sheet, before, old) && Fits(sheet, after, now) ? BySheet(sheet, before, after, UnitOf(id)) : ByName(before, after)];
     }
 
-    private IEnumerable<string> BySheet(EntrySheet sheet, JsonObject before, JsonObject after)
+    private IEnumerable<string> BySheet(EntrySheet sheet, JsonObject before, JsonObject after, string unit)
     {
         var (old, now) = (sheet.Fill(before, _words), sheet.Fill(after, _words));
         var fields = sheet.Fields.Where(field => !field.IsIdentity);
-        return before.Count == 0 ? fields.Where(field => field.Name != "name").SelectMany(field => FieldWords.New(field.Label, field.Said(now))) : fields.SelectMany(field => field.Differences(old, now));
+        return before.Count == 0
+            ? fields.Where(field => field.Name != "name").SelectMany(field => FieldWords.New(Label(field), field.Said(now)))
+            : fields.SelectMany(field => field.Differences(old, now).Select(line => field is BandsField ? line.Replace(": ", $"{unit}: ", StringComparison.Ordinal) : line));
+
+        string Label(SheetField field) => field is BandsField ? $"{field.Label}{unit}" : field.Label;
     }
 
     // Kinds without a form are said by the names of the file.
@@ -51,9 +54,7 @@ internal sealed class ChangeText(Domain.Plans.Rulebook book, IReadOnlyList<Entry
 
     private static JsonObject? Tree(EntryKind kind, string? text) => text is null ? [] : TypedEntry.Tree(kind, text);
 
-    private string Measure(EntryId id)
-    {
-        var name = MeasureWords.NameOf(MeasureId.From(id.Key), book);
-        return book.Find(MeasureId.From(id.Key)) is { } measure && UnitText.Metric.Symbol(measure.Unit) is { Length: > 0 } unit ? $"{name} ({unit})" : name;
-    }
+    // As it is put behind what is measured by it.
+    private string UnitOf(EntryId id) =>
+        id.Kind == EntryKind.Range && book.Find(MeasureId.From(id.Key)) is { } measure && UnitText.Metric.Symbol(measure.Unit) is { Length: > 0 } symbol ? $" ({symbol})" : "";
 }

@@ -29,6 +29,11 @@ internal static class EntryWords
     public static string Of(EntryId id, Domain.Plans.Rulebook book, string? text = null) =>
         id.Kind is EntryKind.Dosage or EntryKind.Name ? Of(id.Kind) : $"{Of(id.Kind)}: {NameOf(id, book, text)}";
 
+    /// <summary>What became of entries, one phrase each; worked cases of one pattern together, as its name would be said again for each.</summary>
+    public static IReadOnlyList<string> Of(IEnumerable<EntryChange> changes, Domain.Plans.Rulebook book) =>
+        [.. changes.GroupBy(c => c.Id.Kind == EntryKind.Case ? $"{c.Change} {c.Id.Key.Split(": ", 2)[0]}" : $"{c.Id}").Select(g => g.ToList() is [var only] ? $"{Of(only.Id, book)} {Of(only.Change)}"
+            : $"{g.Count()} worked cases of {NameOf(new EntryId(EntryKind.Pattern, g.First().Id.Key.Split(": ", 2)[0]), book)} {Of(g.First().Change)}")];
+
     public static string NameOf(EntryId id, Domain.Plans.Rulebook book, string? text = null) => InBook(id, book) ?? InText(id.Kind, text) ?? id.Kind switch
     {
         EntryKind.Case when id.Key.Split(": ", 2) is [var pattern, var name] => $"{NameOf(new EntryId(EntryKind.Pattern, pattern), book)}, {name}",

@@ -24,9 +24,11 @@ internal static class FieldWords
     public static IEnumerable<string> Listed(string label, IReadOnlyList<string> old, IReadOnlyList<string> now, bool places)
     {
         if (old.SequenceEqual(now, StringComparer.Ordinal)) return [];
-        var parts = now.Except(old, StringComparer.Ordinal).Select(text => $"added \"{text}\"{(places ? $" as number {Place(now, text)} of {now.Count}" : "")}")
-            .Concat(old.Except(now, StringComparer.Ordinal).Select(text => $"taken out \"{text}\"")).ToList();
+        var (come, gone) = (now.Except(old, StringComparer.Ordinal).ToList(), old.Except(now, StringComparer.Ordinal).ToList());
+        var parts = (come, gone) is ([var one], [var other]) ? [$"\"{one}\"{At(one)} in place of \"{other}\""] : come.Select(text => $"added \"{text}\"{At(text)}").Concat(gone.Select(text => $"taken out \"{text}\"")).ToList();
         return [$"{MeasureWords.Capital(label)}: {(parts.Count == 0 ? "in another order" : string.Join("; ", parts))}"];
+
+        string At(string text) => places ? $" as number {Place(now, text)} of {now.Count}" : "";
     }
 
     private static int Place(IReadOnlyList<string> list, string text) => list.TakeWhile(other => other != text).Count() + 1;

@@ -37,11 +37,23 @@ internal sealed class ReadingsField(string name, string label) : SheetField(name
         entry[Name] = readings;
     }
 
-    public override IReadOnlyList<string> Said(EntryForm form)
+    public override IReadOnlyList<string> Said(EntryForm form) => [.. Read(form).Select(r => $"{r.What} {r.Value}")];
+
+    /// <summary>A reading that is another now is said as one thing, not as one that goes and one that comes.</summary>
+    public override IEnumerable<string> Differences(EntryForm old, EntryForm now)
     {
-        var (value, swings) = (form.Many(Value), form.Many(Swings));
-        return [.. form.Many(What).Select((what, i) => $"{what} {value[i]}{(swings[i].Length > 0 ? $" from {swings[i]} swings" : "")}")];
+        var (before, after) = (Read(old).ToLookup(r => r.What, r => r.Value, StringComparer.Ordinal), Read(now).ToLookup(r => r.What, r => r.Value, StringComparer.Ordinal));
+        var both = after.Select(r => r.Key).Where(before.Contains).ToList();
+        return both.Where(what => !before[what].SequenceEqual(after[what], StringComparer.Ordinal)).SelectMany(what => FieldWords.Other(what, [.. before[what]], [.. after[what]]))
+            .Concat(FieldWords.Listed(Label, Only(before, both), Only(after, both), places: false));
     }
 
-    public override IEnumerable<string> Differences(EntryForm old, EntryForm now) => FieldWords.Listed(Label, Said(old), Said(now), places: false);
+    private IEnumerable<(string What, string Value)> Read(EntryForm form)
+    {
+        var (value, swings) = (form.Many(Value), form.Many(Swings));
+        return form.Many(What).Select((what, i) => (what, $"{value[i]}{(swings[i].Length > 0 ? $" from {swings[i]} swings" : "")}"));
+    }
+
+    private static List<string> Only(ILookup<string, string> readings, List<string> both) =>
+        [.. readings.Where(r => !both.Contains(r.Key)).SelectMany(r => r, (r, value) => $"{r.Key} {value}")];
 }
