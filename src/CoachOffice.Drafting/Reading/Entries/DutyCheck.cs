@@ -1,5 +1,5 @@
-using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain;
+using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
 using CoachOffice.Drafting.Reading.Nodes;

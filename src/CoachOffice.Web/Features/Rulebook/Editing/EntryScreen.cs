@@ -55,7 +55,7 @@ internal sealed partial record EntryScreen
     /// <summary>A fault as the form's reader knows the field and the things of the book.</summary>
     public string Say(EntryFault fault)
     {
-        var message = new RuleSentence(Desk.Book).Of(fault.Fault.Message);
+        var message = new RuleSentence(Desk.Book).Of(fault.Message);
         return FieldOf(fault) is { } field && Missing().Match(message) is { Success: true } missing && field.Names.Contains(missing.Groups["name"].Value)
             ? $"\"{MeasureWords.Capital(field.Label)}\"{message[missing.Groups["rest"].Index..]}"
             : message;
