@@ -3,6 +3,7 @@ using CoachOffice.Data.Columns;
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Lessons;
+using CoachOffice.Domain.Lessons.Imports;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Media;
 using CoachOffice.Domain.Plans;
@@ -35,6 +36,10 @@ public sealed class OfficeDb(DbContextOptions<OfficeDb> options)
     public DbSet<ReadingSheet> ReadingSheets => Set<ReadingSheet>();
 
     public DbSet<SheetSend> SheetSends => Set<SheetSend>();
+
+    public DbSet<DeviceFile> DeviceFiles => Set<DeviceFile>();
+
+    public DbSet<RememberedColumns> RememberedColumns => Set<RememberedColumns>();
 
     public DbSet<SecondReading> SecondReadings => Set<SecondReading>();
 

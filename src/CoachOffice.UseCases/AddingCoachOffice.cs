@@ -6,6 +6,7 @@ using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.FollowUps;
 using CoachOffice.UseCases.Insight;
 using CoachOffice.UseCases.Media;
+using CoachOffice.UseCases.Lessons.Imports;
 using CoachOffice.UseCases.Plans;
 using CoachOffice.UseCases.Rulebook;
 using Microsoft.AspNetCore.DataProtection;
@@ -38,6 +39,8 @@ public static class AddingCoachOffice
         services.TryAddSingleton<Replays>();
         services.TryAddSingleton<BookShelf>();
         services.TryAddSingleton<StandingAnomalies>();
+        services.TryAddSingleton<DeviceFileStore>();
+        services.TryAddSingleton<ImportRuns>();
         services.AddLogging();
         services.AddDataProtection().SetApplicationName("CoachOffice").PersistKeysToDbContext<OfficeDb>();
         AddAccounts(services);

@@ -10,6 +10,9 @@ public static class NamedMeasures
 
     public static MeasureId FaceToPath { get; } = MeasureId.From("face-to-path");
 
+    /// <summary>Held against path and face to path of the same swing.</summary>
+    public static MeasureId StartDirection { get; } = MeasureId.From("start-direction");
+
     /// <summary>Where the ball met the face, and where the swing met the turf: either shows the strike.</summary>
     public static IReadOnlyList<MeasureId> Strike { get; } =
         [MeasureId.From("contact-offset-toe"), MeasureId.From("contact-offset-high"), MeasureId.From("low-point")];

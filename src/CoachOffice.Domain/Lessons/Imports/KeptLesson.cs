@@ -1,0 +1,12 @@
+using CoachOffice.Domain.Measuring;
+using NodaTime;
+
+namespace CoachOffice.Domain.Lessons.Imports;
+
+/// <summary>Where swings of a file went.</summary>
+/// <param name="Lesson">The lesson.</param>
+/// <param name="Day">Its day.</param>
+/// <param name="Club">Its club.</param>
+/// <param name="Swings">How many swings it took up.</param>
+/// <param name="IsNew">False when the lesson was there before.</param>
+public sealed record KeptLesson(LessonId Lesson, LocalDate Day, Club Club, int Swings, bool IsNew);
