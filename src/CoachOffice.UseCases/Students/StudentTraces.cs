@@ -6,6 +6,7 @@ using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
 using CoachOffice.UseCases.FollowUps;
+using CoachOffice.UseCases.Lessons.Imports;
 using CoachOffice.UseCases.Media;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
@@ -13,7 +14,7 @@ using NodaTime;
 namespace CoachOffice.UseCases.Students;
 
 /// <summary>Everything outside the student's own row that a person could be known by, or that is about their body.</summary>
-public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media, INewIds ids)
+public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media, DeviceFileStore devices, INewIds ids)
 {
     private const string Erased = "student-erased";
 
@@ -29,7 +30,8 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         await FromRetests(id, now, stop);
         await db.PrivateLinks.Where(l => l.StudentId == id).ExecuteDeleteAsync(stop);
         var pictures = await FromMedia(id, stop);
-        return new StudentFiles(await FromMessages(id, stop), pictures);
+        var swings = await FromDevices(id, stop);
+        return new StudentFiles([.. swings, .. await FromMessages(id, stop)], pictures);
     }
 
     /// <summary>Deletes the files; a picture's only when nobody else is seen in the same one.</summary>
@@ -60,6 +62,14 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         // A draft's input names the year of birth and the limits.
         await db.StoredDrafts.Where(d => d.StudentId == id)
             .ExecuteUpdateAsync(d => d.SetProperty(x => x.Json, "").SetProperty(x => x.InputJson, "").SetProperty(x => x.InputSha256, ""), stop);
+    }
+
+    // A file's name may name the person, and its refused rows quote it; the readings stay.
+    private async Task<IReadOnlyList<string>> FromDevices(StudentId id, CancellationToken stop)
+    {
+        var theirs = await db.DeviceFiles.Where(f => f.StudentId == id).Select(f => f.Id).ToListAsync(stop);
+        await db.DeviceFiles.Where(f => f.StudentId == id).ExecuteDeleteAsync(stop);
+        return [.. theirs.Select(devices.PathOf)];
     }
 
     private async Task FromPlans(StudentId id, Actor actor, Instant now, CancellationToken stop)

@@ -13,6 +13,8 @@ internal static class OfficeLinks
 
     public static string NewLesson(StudentId student) => $"/students/{student.Value}/lessons/new";
 
+    public static string Radar(StudentId student) => $"/students/{student.Value}/radar";
+
     public static string To(LessonId lesson) => $"/lessons/{lesson.Value}";
 
     public static string To(PlanId plan) => $"/plans/{plan.Value}";

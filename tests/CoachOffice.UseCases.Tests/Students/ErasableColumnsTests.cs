@@ -9,7 +9,7 @@ public sealed class ErasableColumnsTests(SqliteOffice fixture) : IClassFixture<S
 {
     private static readonly string[] Erased =
     [
-        "CheckIns.Comment", "LessonInputs.Json", "Lessons.Notes", "Lessons.Observations", "MediaConsents.GivenBy", "Messages.Reason", "PlanChanges.Reason", "PlanEdits.Changed", "PlanEdits.Comment",
+        "CheckIns.Comment", "DeviceFiles.Answers", "DeviceFiles.ByName", "DeviceFiles.ImportedSha256", "DeviceFiles.Name", "DeviceFiles.Outcome", "DeviceFiles.Sha256", "LessonInputs.Json", "Lessons.Notes", "Lessons.Observations", "MediaConsents.GivenBy", "Messages.Reason", "PlanChanges.Reason", "PlanEdits.Changed", "PlanEdits.Comment",
         "PlanEdits.Original", "PlanStages.Drills", "PlanStages.Gate", "Plans.HoldReason", "Plans.IfThen", "Plans.Message", "SheetSends.Content", "StoredDrafts.InputJson",
         "StoredDrafts.InputSha256", "StoredDrafts.Json", "Students.Email", "Students.FamilyName", "Students.GivenName", "Students.Goals", "Students.Guardian",
         "Students.Kit", "Students.Limits", "Students.Notes", "Students.Phone", "Students.SearchText",
@@ -20,7 +20,7 @@ public sealed class ErasableColumnsTests(SqliteOffice fixture) : IClassFixture<S
         "AuditEntries.Action", "AuditEntries.ActorName", "AuditEntries.Detail", "AuditEntries.Subject", "BooksInForce.AdoptedBy", "BooksInForce.Sha256",
         "KeptRulebooks.Sha256", "KeptRulebooks.ShippedSha256", "KeptRulebooks.Text", "Lessons.Sheet", "MediaItems.Marks", "MediaItems.Sha256", "MediaItems.SmallSha256", "Messages.ClaimedBy", "Messages.LastProblem", "Messages.OnceKey", "PlanChanges.By", "PlanEdits.By",
         "PlanEdits.What", "PlanStages.Fault", "Plans.ApprovedBy", "Practices.Currency", "Practices.EmergencyNumber", "Practices.MailFrom", "Practices.Name",
-        "Practices.PublicAddress", "Practices.Zone", "PrivateLinks.TokenSha256", "ReadingSheets.Measures", "ReadingSheets.Name", "Readings.Measure", "Retests.Fault", "Retests.Verdict",
+        "Practices.PublicAddress", "Practices.Zone", "PrivateLinks.TokenSha256", "ReadingSheets.Measures", "ReadingSheets.Name", "Readings.Measure", "RememberedColumns.HeaderSha256", "RememberedColumns.Mapping", "Retests.Fault", "Retests.Verdict",
         "RulebookEditions.ByName", "RulebookEditions.Changes", "RulebookEditions.Own", "RulebookEditions.Sha256", "RulebookEditions.ShippedSha256", "RulebookEditions.Why", "RulebookWorks.Dropped", "RulebookWorks.Edits", "SecondReadings.Doubles",
         "ShippedBooks.Sha256", "ShippedBooks.Text", "StoredDrafts.Engine", "StoredDrafts.RulebookSha256",
     ];

@@ -34,11 +34,15 @@ internal sealed class ColumnGuess(FileFacts facts, Book book)
         {
             Columns = columns,
             ClubColumn = club,
-            Clubs = club is { } at ? facts.Columns[at].Words.ToDictionary(w => w, ClubOf, StringComparer.OrdinalIgnoreCase) : new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase),
+            Clubs = Clubs(club),
             DayColumn = Head(DayHeads, c => facts.Columns[c].First.Any(IsDay)),
             Decimals = Mark(facts, columns.Select(c => c.Column)).Certain is { } mark ? Terms.Of(mark) : "",
         };
     }
+
+    /// <summary>The clubs that a column's words name, as far as they are plain.</summary>
+    public Dictionary<string, string> Clubs(int? column) =>
+        column is { } at && at < facts.Columns.Count && facts.Columns[at].HasFewWords ? facts.Columns[at].Words.ToDictionary(w => w, ClubOf, StringComparer.OrdinalIgnoreCase) : new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>What the numbers of some columns show together.</summary>
     public static MarkEvidence Mark(FileFacts facts, IEnumerable<int> columns)

@@ -71,11 +71,15 @@ internal sealed class ColumnsCheck(FileFacts facts, Book book, LocalDate today)
     private DecimalMark? Decimals(List<ColumnChoice> said, string form, bool saidBefore)
     {
         var shown = ColumnGuess.Mark(facts, said.Select(c => c.Column));
-        var known = Terms.TryParse<DecimalMark>(form, out var mark);
-        if (known && shown.Certain is null) known = !(saidBefore && shown.IsMixed);
-        else if (known && mark != shown.Certain && shown.HasMarks) Ask("decimals-other", $"The numbers of this file have a decimal {(shown.Certain == DecimalMark.Comma ? "comma" : "point")}: say so, or every row would be refused or read wrong.", "decimals");
-        else return shown.Certain;
-        if (known) return mark;
+        DecimalMark? known = Terms.TryParse<DecimalMark>(form, out var mark) ? mark : null;
+        if (shown.Certain is { } certain)
+        {
+            if (known is not null && known != certain && shown.HasMarks)
+                Ask("decimals-other", $"The numbers of this file have a decimal {(certain == DecimalMark.Comma ? "comma" : "point")}: say so, or every row would be refused or read wrong.", "decimals");
+            return certain;
+        }
+
+        if (known is not null && !(saidBefore && shown.IsMixed)) return known;
         Ask("decimals-open", shown.IsMixed
             ? "Some numbers of this file have a decimal comma and some a decimal point. Say which is right: rows written the other way are then refused."
             : "The numbers of this file can be read two ways, as in 1,234. Say what stands before the decimals.", "decimals");

@@ -25,12 +25,10 @@ internal sealed class FileFacts
     /// <summary>What is in the file, or why it cannot be read.</summary>
     public static Outcome<FileFacts> Of(string path)
     {
-        var read = LayoutReader.Of(path);
-        if (!read.TryGet(out var layout)) return Outcome<FileFacts>.Refused(read.Refusals);
-        var facts = new FileFacts(layout);
         try
         {
-            return facts.Look(path);
+            var read = LayoutReader.Of(path);
+            return read.TryGet(out var layout) ? new FileFacts(layout).Look(path) : Outcome<FileFacts>.Refused(read.Refusals);
         }
         catch (CsvFormatException)
         {

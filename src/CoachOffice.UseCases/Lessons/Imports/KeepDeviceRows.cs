@@ -30,7 +30,7 @@ public sealed class KeepDeviceRows(OfficeDb db, DeviceFileDoor door, LessonsOfFi
 
     private async Task<Outcome<Guid>> Close(DeviceFile file, FileTally tally, SwingBatch batch, ImportOrder order, Microsoft.EntityFrameworkCore.Storage.IDbContextTransaction transaction, CancellationToken stop)
     {
-        file.Close(tally.Outcome([.. batch.Lessons.Select(l => new KeptLesson(l.Lesson.Id, l.Group.Day, l.Group.Club, l.Group.Swings, l.IsNew))]), door.Now);
+        file.Close(tally.Outcome([.. batch.Lessons.Select(l => new KeptLesson(l.Lesson.Id.Value, l.Group.Day, l.Group.Club, l.Group.Swings, l.IsNew))]), door.Now);
         foreach (var lesson in batch.Lessons) trail.Add(order.Actor, "readings-imported", AuditSubject.Of(lesson.Lesson.Id), $"swings:{lesson.Group.Swings}");
         trail.Add(order.Actor, "device-file-imported", AuditSubject.Of(order.Student), $"swings:{tally.Swings} lessons:{batch.Lessons.Count} refused:{tally.RefusedRows}");
         if (await db.TrySave(stop) != Saved.Yes) return new Refusal("file-known", "The same file was imported for this student at this moment by someone else. Nothing was kept twice.");

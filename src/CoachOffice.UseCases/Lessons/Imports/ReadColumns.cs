@@ -21,7 +21,7 @@ public sealed class ReadColumns(OfficeDb db, DeviceFileDoor door, DeviceFileStor
         var facts = FileFacts.Of(store.PathOf(id)).Value;
         var book = await door.Book(stop);
         var kept = await db.RememberedColumns.AsNoTracking().SingleOrDefaultAsync(c => c.HeaderSha256 == facts.Layout.HeaderSha256, stop);
-        var form = FormOf(file.Answers) ?? (kept is null ? new ColumnGuess(facts, book).Form() : ColumnsForm.Of(kept.Mapping));
+        var form = FormOf(file.Answers) ?? (kept is null ? new ColumnGuess(facts, book).Form() : Remembered(kept.Mapping, new ColumnGuess(facts, book)));
         return new ColumnsView
         {
             FileName = file.Name,
@@ -36,6 +36,15 @@ public sealed class ReadColumns(OfficeDb db, DeviceFileDoor door, DeviceFileStor
             Open = new ColumnsCheck(facts, book, await door.Today(stop)).Of(form, saidBefore: file.Answers is null).Refusals,
             IsRemembered = kept is not null,
         };
+    }
+
+    // A file may name clubs that the one before did not.
+    private static ColumnsForm Remembered(ColumnMapping mapping, ColumnGuess guess)
+    {
+        var form = ColumnsForm.Of(mapping);
+        var clubs = guess.Clubs(form.ClubColumn);
+        foreach (var (word, club) in form.Clubs) clubs[word] = club;
+        return form with { Clubs = clubs };
     }
 
     private static ColumnsForm? FormOf(FileAnswers? answers) => answers is null ? null : ColumnsForm.Of(answers.Mapping) with

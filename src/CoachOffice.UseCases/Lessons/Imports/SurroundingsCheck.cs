@@ -19,7 +19,7 @@ internal sealed class SurroundingsCheck(FileFacts facts, LocalDate today, List<R
             return [];
         }
 
-        return [.. facts.Columns[column].Words.Select(word => Word(word, said)).OfType<ClubWord>()];
+        return [.. facts.Columns[column].Words.Select((word, i) => Word(word, $"club[{column}][{i}]", said)).OfType<ClubWord>()];
     }
 
     public Club? Club(string said)
@@ -53,12 +53,12 @@ internal sealed class SurroundingsCheck(FileFacts facts, LocalDate today, List<R
         return null;
     }
 
-    private ClubWord? Word(string word, IReadOnlyDictionary<string, string> said)
+    private ClubWord? Word(string word, string field, IReadOnlyDictionary<string, string> said)
     {
         var choice = said.GetValueOrDefault(word, "");
         if (choice == ColumnsForm.LeftOut) return new ClubWord(word, null);
         if (Terms.TryParse<Club>(choice, out var club)) return new ClubWord(word, club);
-        Ask("club-word", $"Say which club '{word}' is, or leave its swings out.", $"club[{word}]");
+        Ask("club-word", $"Say which club '{word}' is, or leave its swings out.", field);
         return null;
     }
 

@@ -1,4 +1,5 @@
 using CoachOffice.UseCases.FollowUps;
+using CoachOffice.UseCases.Lessons.Imports;
 using CoachOffice.UseCases.Media;
 using Hangfire;
 
@@ -18,6 +19,7 @@ internal sealed class OfficeClock(IServiceScopeFactory scopes)
         {
             await using var scope = scopes.CreateAsyncScope();
             await scope.ServiceProvider.GetRequiredService<SweepMessages>().Once(stop);
+            await scope.ServiceProvider.GetRequiredService<SweepDeviceFiles>().Once(stop);
         }
         finally
         {
