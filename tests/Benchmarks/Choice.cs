@@ -1,6 +1,7 @@
 using CoachOffice.Benchmarks.Drafting;
 using CoachOffice.Benchmarks.Engine;
 using CoachOffice.Benchmarks.Pages;
+using CoachOffice.Benchmarks.Radar;
 using CoachOffice.Benchmarks.Replay;
 using CoachOffice.Benchmarks.Saving;
 using CoachOffice.Benchmarks.Search;
@@ -20,6 +21,7 @@ internal static class Choice
         ("pages", PagesBenchmark.Run),
         ("search", SearchBenchmark.Run),
         ("replay", ReplayBenchmark.Run),
+        ("radar", RadarBenchmark.Run),
     ];
 
     public static async Task<int> Run(string[] args, TextWriter output)

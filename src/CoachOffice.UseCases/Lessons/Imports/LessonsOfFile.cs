@@ -13,6 +13,8 @@ namespace CoachOffice.UseCases.Lessons.Imports;
 /// <summary>The lessons a file's swings go to, within the import's transaction: one a day and club, new or picked.</summary>
 public sealed class LessonsOfFile(OfficeDb db, LessonInputs inputs, TriedBefore tried, IManyRows many, INewIds ids)
 {
+    private const int AtOnce = 200;
+
     /// <summary>The lessons picked, each raised at once so that nobody saves it meanwhile, with the highest swing it has.</summary>
     internal async Task<Dictionary<LessonId, (Lesson Lesson, int Swings)>> Picked(ImportOrder order, CancellationToken stop)
     {
@@ -37,20 +39,20 @@ public sealed class LessonsOfFile(OfficeDb db, LessonInputs inputs, TriedBefore 
     internal async Task End(IReadOnlyCollection<FileLesson> lessons, Student student, Book book, CancellationToken stop)
     {
         var before = await tried.By(student.Id, stop);
-        var fresh = new List<LessonInput>();
-        foreach (var lesson in lessons.Where(l => l.IsNew))
-        {
-            var facts = new LessonFacts { AsOf = lesson.Group.Day, Student = FactsOfStudent.On(student, lesson.Group.Day), Club = lesson.Group.Club, Readings = lesson.Group.Values(), Tried = before };
-            var input = LessonInput.Of(lesson.Lesson);
-            input.Save(lesson.Group.Club, LessonInputs.Text(facts));
-            fresh.Add(input);
-        }
-
-        await many.Add(fresh, stop);
+        foreach (var some in lessons.Where(l => l.IsNew).Chunk(AtOnce)) await many.Add([.. some.Select(l => InputOf(l, student, before))], stop);
         foreach (var lesson in lessons.Where(l => !l.IsNew))
         {
             await db.Entry(lesson.Lesson).Collection(l => l.AllReadings).LoadAsync(stop);
             await inputs.Keep(lesson.Lesson, book, stop);
         }
+    }
+
+    private static LessonInput InputOf(FileLesson lesson, Student student, IReadOnlyList<TriedDrill> before)
+    {
+        var group = lesson.Group;
+        var facts = new LessonFacts { AsOf = group.Day, Student = FactsOfStudent.On(student, group.Day), Club = group.Club, Readings = group.Values(), Tried = before };
+        var input = LessonInput.Of(lesson.Lesson);
+        input.Save(group.Club, LessonInputs.Text(facts));
+        return input;
     }
 }

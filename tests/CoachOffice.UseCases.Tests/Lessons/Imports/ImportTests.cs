@@ -3,7 +3,6 @@ using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Students;
 using CoachOffice.UseCases.Lessons;
 using CoachOffice.UseCases.Lessons.Imports;
-using CoachOffice.UseCases.Students;
 using CoachOffice.UseCases.Tests.Fixtures;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
@@ -43,10 +42,8 @@ public abstract class ImportTests(OfficeFixture fixture)
         var lesson = LessonId.From((await coach.Outcome(file)).Lessons.Single().Lesson);
 
         var input = await office.Read(db => db.LessonInputs.AsNoTracking().SingleAsync(i => i.LessonId == lesson));
-        var again = await office.Do(async (LessonInputs inputs) => await Task.FromResult(inputs));
         var audits = await office.Read(db => db.AuditEntries.AsNoTracking().Where(a => a.SubjectId == coach.Student.Value || a.SubjectId == lesson.Value).Select(a => a.Action).ToListAsync());
 
-        Assert.NotNull(again);
         Assert.Contains("club-path", input.Json, StringComparison.Ordinal);
         Assert.Contains("device-file-imported", audits);
         Assert.Contains("readings-imported", audits);
@@ -159,44 +156,6 @@ public abstract class ImportTests(OfficeFixture fixture)
         Assert.Empty(await office.Must((ListDeviceFiles list) => list.Of(coach.Student, office.Owner)));
         await coach.Imports(file);
         Assert.Equal(1, (await office.Must((ListDeviceFiles list) => list.Of(coach.Student, office.Owner))).Single().Swings);
-    }
-
-    [Fact]
-    public async Task The_text_of_a_file_lies_there_only_while_it_is_open()
-    {
-        var office = await fixture.Another(opened: true);
-        var coach = await Bringing.For(office);
-        string[] Lying() => Directory.GetFiles(Path.Combine(office.Folder, "device-files"));
-        var file = await coach.BringsTold(Bringing.Head + Bringing.Swing);
-        Assert.Single(Lying());
-        await coach.Imports(file);
-        Assert.Empty(Lying());
-
-        var dropped = await coach.Brings(Bringing.Head + Bringing.Swing + Bringing.Swing);
-        await office.Must((DropDeviceFile drop) => drop.Of(coach.Student, dropped.Id, office.Coach));
-        Assert.Empty(Lying());
-
-        await coach.Brings(Bringing.Head + Bringing.Swing + Bringing.Swing);
-        File.SetLastWriteTimeUtc(Lying().Single(), office.Time.GetUtcNow().UtcDateTime);
-        Assert.Equal(0, await office.Do((SweepDeviceFiles sweep) => sweep.Once(CancellationToken.None)));
-        office.Time.Advance(TimeSpan.FromHours(25));
-        Assert.Equal(1, await office.Do((SweepDeviceFiles sweep) => sweep.Once(CancellationToken.None)));
-        Assert.Empty(Lying());
-        Assert.Equal(1, await office.Read(db => db.DeviceFiles.CountAsync()));
-    }
-
-    [Fact]
-    public async Task Erasing_the_student_takes_files_and_their_texts_along()
-    {
-        var office = await fixture.Another(opened: true);
-        var coach = await Bringing.For(office);
-        await coach.Imports(await coach.BringsTold(Bringing.Head + Bringing.Swing));
-        await coach.Brings(Bringing.Head + Bringing.Swing + Bringing.Swing);
-
-        await office.Must((EraseStudent erase) => erase.ForGood(coach.Student, office.Owner));
-
-        Assert.Equal(0, await office.Read(db => db.DeviceFiles.CountAsync()));
-        Assert.Empty(Directory.GetFiles(Path.Combine(office.Folder, "device-files")));
     }
 }
 

@@ -12,6 +12,12 @@ internal static class PlusWords
     /// <summary>The choices; in the measure's own words where it is known which it is.</summary>
     public static IEnumerable<(string Word, string Text)> Choices(Measure? measure)
     {
+        if (measure is { Negative: null })
+        {
+            yield return (Terms.Of(PlusMeans.Ours), MeasureWords.Capital(measure.Positive));
+            yield break;
+        }
+
         yield return (Terms.Of(PlusMeans.Ours), measure is { Negative: not null } ? MeasureWords.Capital(measure.Positive) : "The same as here");
         yield return (Terms.Of(PlusMeans.Opposite), measure?.Negative is { } negative ? MeasureWords.Capital(negative) : "The other side");
         if (measure is not null && !DeviceMeasures.IsSideways(measure)) yield break;
