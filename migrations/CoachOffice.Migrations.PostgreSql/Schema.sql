@@ -75,6 +75,14 @@ CREATE TABLE "ReadingSheets" (
     CONSTRAINT "PK_ReadingSheets" PRIMARY KEY ("Id")
 );
 
+CREATE TABLE "RememberedColumns" (
+    "HeaderSha256" character varying(64) NOT NULL,
+    "Mapping" text NOT NULL,
+    "By" uuid NOT NULL,
+    "At" timestamp with time zone NOT NULL,
+    CONSTRAINT "PK_RememberedColumns" PRIMARY KEY ("HeaderSha256")
+);
+
 CREATE TABLE "Roles" (
     "Id" uuid NOT NULL,
     "Name" character varying(256),
@@ -187,6 +195,23 @@ CREATE TABLE "KeptRulebooks" (
     "ShippedSha256" character varying(64),
     CONSTRAINT "PK_KeptRulebooks" PRIMARY KEY ("Sha256"),
     CONSTRAINT "FK_KeptRulebooks_ShippedBooks_ShippedSha256" FOREIGN KEY ("ShippedSha256") REFERENCES "ShippedBooks" ("Sha256") ON DELETE RESTRICT
+);
+
+CREATE TABLE "DeviceFiles" (
+    "Id" uuid NOT NULL,
+    "StudentId" uuid NOT NULL,
+    "Account" uuid NOT NULL,
+    "ByName" text NOT NULL,
+    "Name" character varying(120) NOT NULL,
+    "Sha256" character varying(64) NOT NULL,
+    "OpenedAt" timestamp with time zone NOT NULL,
+    "Answers" text,
+    "ImportedSha256" character varying(64),
+    "ImportedAt" timestamp with time zone,
+    "Outcome" text,
+    "Version" integer NOT NULL,
+    CONSTRAINT "PK_DeviceFiles" PRIMARY KEY ("Id"),
+    CONSTRAINT "FK_DeviceFiles_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "Lessons" (
@@ -517,6 +542,10 @@ CREATE INDEX "IX_CheckIns_PracticedOn_PlanId" ON "CheckIns" ("PracticedOn", "Pla
 
 CREATE INDEX "IX_CheckIns_StudentId" ON "CheckIns" ("StudentId");
 
+CREATE INDEX "IX_DeviceFiles_OpenedAt" ON "DeviceFiles" ("OpenedAt");
+
+CREATE UNIQUE INDEX "IX_DeviceFiles_StudentId_ImportedSha256" ON "DeviceFiles" ("StudentId", "ImportedSha256");
+
 CREATE INDEX "IX_KeptRulebooks_ShippedSha256" ON "KeptRulebooks" ("ShippedSha256");
 
 CREATE INDEX "IX_LessonInputs_StudentId" ON "LessonInputs" ("StudentId");
@@ -620,7 +649,7 @@ CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt",
 CREATE UNIQUE INDEX "IX_Takes_LessonId_View_Swing" ON "Takes" ("LessonId", "View", "Swing");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261126230353_FirstOrder', '10.0.15');
+VALUES ('20261126231712_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -69,6 +69,13 @@ CREATE TABLE "ReadingSheets" (
     "Version" INTEGER NOT NULL
 );
 
+CREATE TABLE "RememberedColumns" (
+    "HeaderSha256" TEXT NOT NULL CONSTRAINT "PK_RememberedColumns" PRIMARY KEY,
+    "Mapping" TEXT NOT NULL,
+    "By" TEXT NOT NULL,
+    "At" TEXT NOT NULL
+);
+
 CREATE TABLE "Roles" (
     "Id" TEXT NOT NULL CONSTRAINT "PK_Roles" PRIMARY KEY,
     "Name" TEXT NULL,
@@ -173,6 +180,22 @@ CREATE TABLE "KeptRulebooks" (
     "KeptAt" TEXT NOT NULL,
     "ShippedSha256" TEXT NULL,
     CONSTRAINT "FK_KeptRulebooks_ShippedBooks_ShippedSha256" FOREIGN KEY ("ShippedSha256") REFERENCES "ShippedBooks" ("Sha256") ON DELETE RESTRICT
+);
+
+CREATE TABLE "DeviceFiles" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_DeviceFiles" PRIMARY KEY,
+    "StudentId" TEXT NOT NULL,
+    "Account" TEXT NOT NULL,
+    "ByName" TEXT NOT NULL,
+    "Name" TEXT NOT NULL,
+    "Sha256" TEXT NOT NULL,
+    "OpenedAt" TEXT NOT NULL,
+    "Answers" TEXT NULL,
+    "ImportedSha256" TEXT NULL,
+    "ImportedAt" TEXT NULL,
+    "Outcome" TEXT NULL,
+    "Version" INTEGER NOT NULL,
+    CONSTRAINT "FK_DeviceFiles_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "Lessons" (
@@ -485,6 +508,10 @@ CREATE INDEX "IX_CheckIns_PracticedOn_PlanId" ON "CheckIns" ("PracticedOn", "Pla
 
 CREATE INDEX "IX_CheckIns_StudentId" ON "CheckIns" ("StudentId");
 
+CREATE INDEX "IX_DeviceFiles_OpenedAt" ON "DeviceFiles" ("OpenedAt");
+
+CREATE UNIQUE INDEX "IX_DeviceFiles_StudentId_ImportedSha256" ON "DeviceFiles" ("StudentId", "ImportedSha256");
+
 CREATE INDEX "IX_KeptRulebooks_ShippedSha256" ON "KeptRulebooks" ("ShippedSha256");
 
 CREATE INDEX "IX_LessonInputs_StudentId" ON "LessonInputs" ("StudentId");
@@ -588,7 +615,7 @@ CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt",
 CREATE UNIQUE INDEX "IX_Takes_LessonId_View_Swing" ON "Takes" ("LessonId", "View", "Swing");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261126230346_FirstOrder', '10.0.15');
+VALUES ('20261126231705_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("86629fda-68f7-4284-abb9-04d0262d43a6"), entityTypeCount: 36)
+            : base(skipDetectChanges: false, modelId: new Guid("96efdeb6-efc4-4735-a811-9d77ff5f4ca8"), entityTypeCount: 38)
         {
         }
 
@@ -23,6 +23,8 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var practice = PracticeEntityType.Create(this);
             var privateLink = PrivateLinkEntityType.Create(this);
             var message = MessageEntityType.Create(this);
+            var deviceFile = DeviceFileEntityType.Create(this);
+            var rememberedColumns = RememberedColumnsEntityType.Create(this);
             var lesson = LessonEntityType.Create(this);
             var lessonInput = LessonInputEntityType.Create(this);
             var reading = ReadingEntityType.Create(this);
@@ -59,6 +61,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             PrivateLinkEntityType.CreateForeignKey2(privateLink, student);
             MessageEntityType.CreateForeignKey1(message, plan);
             MessageEntityType.CreateForeignKey2(message, student);
+            DeviceFileEntityType.CreateForeignKey1(deviceFile, student);
             LessonEntityType.CreateForeignKey1(lesson, student);
             LessonInputEntityType.CreateForeignKey1(lessonInput, lesson);
             LessonInputEntityType.CreateForeignKey2(lessonInput, student);
@@ -106,6 +109,8 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             PracticeEntityType.CreateAnnotations(practice);
             PrivateLinkEntityType.CreateAnnotations(privateLink);
             MessageEntityType.CreateAnnotations(message);
+            DeviceFileEntityType.CreateAnnotations(deviceFile);
+            RememberedColumnsEntityType.CreateAnnotations(rememberedColumns);
             LessonEntityType.CreateAnnotations(lesson);
             LessonInputEntityType.CreateAnnotations(lessonInput);
             ReadingEntityType.CreateAnnotations(reading);

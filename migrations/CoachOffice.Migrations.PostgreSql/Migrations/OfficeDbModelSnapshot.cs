@@ -332,6 +332,82 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.ToTable("Messages", (string)null);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.Imports.DeviceFile", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("Account")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Answers")
+                        .HasColumnType("text");
+
+                    b.Property<string>("ByName")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<DateTime?>("ImportedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("ImportedSha256")
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("character varying(120)");
+
+                    b.Property<DateTime>("OpenedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Outcome")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Sha256")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
+                    b.Property<Guid>("StudentId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("OpenedAt");
+
+                    b.HasIndex("StudentId", "ImportedSha256")
+                        .IsUnique();
+
+                    b.ToTable("DeviceFiles", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.Imports.RememberedColumns", b =>
+                {
+                    b.Property<string>("HeaderSha256")
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("By")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Mapping")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("HeaderSha256");
+
+                    b.ToTable("RememberedColumns", (string)null);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.Lessons.Lesson", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1501,6 +1577,15 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.Imports.DeviceFile", b =>
+                {
                     b.HasOne("CoachOffice.Domain.Students.Student", null)
                         .WithMany()
                         .HasForeignKey("StudentId")

@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("11dcdad8-75dc-41ed-891c-2852f1dc5e91"), entityTypeCount: 36)
+            : base(skipDetectChanges: false, modelId: new Guid("df9106d4-e460-43cc-980c-1046b6e55c04"), entityTypeCount: 38)
         {
         }
 
@@ -22,6 +22,8 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var practice = PracticeEntityType.Create(this);
             var privateLink = PrivateLinkEntityType.Create(this);
             var message = MessageEntityType.Create(this);
+            var deviceFile = DeviceFileEntityType.Create(this);
+            var rememberedColumns = RememberedColumnsEntityType.Create(this);
             var lesson = LessonEntityType.Create(this);
             var lessonInput = LessonInputEntityType.Create(this);
             var reading = ReadingEntityType.Create(this);
@@ -58,6 +60,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             PrivateLinkEntityType.CreateForeignKey2(privateLink, student);
             MessageEntityType.CreateForeignKey1(message, plan);
             MessageEntityType.CreateForeignKey2(message, student);
+            DeviceFileEntityType.CreateForeignKey1(deviceFile, student);
             LessonEntityType.CreateForeignKey1(lesson, student);
             LessonInputEntityType.CreateForeignKey1(lessonInput, lesson);
             LessonInputEntityType.CreateForeignKey2(lessonInput, student);
@@ -105,6 +108,8 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             PracticeEntityType.CreateAnnotations(practice);
             PrivateLinkEntityType.CreateAnnotations(privateLink);
             MessageEntityType.CreateAnnotations(message);
+            DeviceFileEntityType.CreateAnnotations(deviceFile);
+            RememberedColumnsEntityType.CreateAnnotations(rememberedColumns);
             LessonEntityType.CreateAnnotations(lesson);
             LessonInputEntityType.CreateAnnotations(lessonInput);
             ReadingEntityType.CreateAnnotations(reading);

@@ -1,10 +1,9 @@
 ﻿using System;
 using Microsoft.EntityFrameworkCore.Migrations;
-using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 
 #nullable disable
 
-namespace CoachOffice.Migrations.PostgreSql.Migrations
+namespace CoachOffice.Migrations.Sqlite.Migrations
 {
     /// <inheritdoc />
     public partial class FirstOrder : Migration
@@ -16,26 +15,26 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "Accounts",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    DisplayName = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
-                    Policy = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    DisabledAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
-                    Zone = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: true),
-                    UserName = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
-                    NormalizedUserName = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
-                    Email = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
-                    NormalizedEmail = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
-                    EmailConfirmed = table.Column<bool>(type: "boolean", nullable: false),
-                    PasswordHash = table.Column<string>(type: "text", nullable: true),
-                    SecurityStamp = table.Column<string>(type: "text", nullable: true),
-                    ConcurrencyStamp = table.Column<string>(type: "text", nullable: true),
-                    PhoneNumber = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
-                    PhoneNumberConfirmed = table.Column<bool>(type: "boolean", nullable: false),
-                    TwoFactorEnabled = table.Column<bool>(type: "boolean", nullable: false),
-                    LockoutEnd = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
-                    LockoutEnabled = table.Column<bool>(type: "boolean", nullable: false),
-                    AccessFailedCount = table.Column<int>(type: "integer", nullable: false)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    DisplayName = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
+                    Policy = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    DisabledAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Zone = table.Column<string>(type: "TEXT", maxLength: 64, nullable: true),
+                    UserName = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    NormalizedUserName = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    Email = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    NormalizedEmail = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    EmailConfirmed = table.Column<bool>(type: "INTEGER", nullable: false),
+                    PasswordHash = table.Column<string>(type: "TEXT", nullable: true),
+                    SecurityStamp = table.Column<string>(type: "TEXT", nullable: true),
+                    ConcurrencyStamp = table.Column<string>(type: "TEXT", nullable: true),
+                    PhoneNumber = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    PhoneNumberConfirmed = table.Column<bool>(type: "INTEGER", nullable: false),
+                    TwoFactorEnabled = table.Column<bool>(type: "INTEGER", nullable: false),
+                    LockoutEnd = table.Column<DateTimeOffset>(type: "TEXT", nullable: true),
+                    LockoutEnabled = table.Column<bool>(type: "INTEGER", nullable: false),
+                    AccessFailedCount = table.Column<int>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -46,14 +45,14 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "AuditEntries",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    Account = table.Column<Guid>(type: "uuid", nullable: true),
-                    ActorName = table.Column<string>(type: "text", nullable: false),
-                    Action = table.Column<string>(type: "character varying(60)", maxLength: 60, nullable: false),
-                    Subject = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    SubjectId = table.Column<Guid>(type: "uuid", nullable: false),
-                    Detail = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    Account = table.Column<Guid>(type: "TEXT", nullable: true),
+                    ActorName = table.Column<string>(type: "TEXT", nullable: false),
+                    Action = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
+                    Subject = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    SubjectId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Detail = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -64,10 +63,10 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "DataProtectionKeys",
                 columns: table => new
                 {
-                    Id = table.Column<int>(type: "integer", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    FriendlyName = table.Column<string>(type: "text", nullable: true),
-                    Xml = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    FriendlyName = table.Column<string>(type: "TEXT", nullable: true),
+                    Xml = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -78,19 +77,19 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "Practices",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    Name = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
-                    Zone = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
-                    Currency = table.Column<string>(type: "character varying(3)", maxLength: 3, nullable: false),
-                    Units = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    EmergencyNumber = table.Column<string>(type: "text", nullable: false),
-                    RequiresSecondFactor = table.Column<bool>(type: "boolean", nullable: false),
-                    MailFrom = table.Column<string>(type: "text", nullable: false),
-                    PublicAddress = table.Column<string>(type: "text", nullable: false),
-                    IsDemo = table.Column<bool>(type: "boolean", nullable: false),
-                    OpenedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    Version = table.Column<int>(type: "integer", nullable: false),
-                    Only = table.Column<int>(type: "integer", nullable: false, defaultValue: 1)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
+                    Zone = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
+                    Currency = table.Column<string>(type: "TEXT", maxLength: 3, nullable: false),
+                    Units = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    EmergencyNumber = table.Column<string>(type: "TEXT", nullable: false),
+                    RequiresSecondFactor = table.Column<bool>(type: "INTEGER", nullable: false),
+                    MailFrom = table.Column<string>(type: "TEXT", nullable: false),
+                    PublicAddress = table.Column<string>(type: "TEXT", nullable: false),
+                    IsDemo = table.Column<bool>(type: "INTEGER", nullable: false),
+                    OpenedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false),
+                    Only = table.Column<int>(type: "INTEGER", nullable: false, defaultValue: 1)
                 },
                 constraints: table =>
                 {
@@ -101,12 +100,12 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "ReadingSheets",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    Owner = table.Column<Guid>(type: "uuid", nullable: false),
-                    Name = table.Column<string>(type: "character varying(60)", maxLength: 60, nullable: false),
-                    Measures = table.Column<string>(type: "text", nullable: false),
-                    CreatedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    Version = table.Column<int>(type: "integer", nullable: false)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Owner = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
+                    Measures = table.Column<string>(type: "TEXT", nullable: false),
+                    CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -114,13 +113,27 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "RememberedColumns",
+                columns: table => new
+                {
+                    HeaderSha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
+                    Mapping = table.Column<string>(type: "TEXT", nullable: false),
+                    By = table.Column<Guid>(type: "TEXT", nullable: false),
+                    At = table.Column<DateTime>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_RememberedColumns", x => x.HeaderSha256);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Roles",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    Name = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
-                    NormalizedName = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
-                    ConcurrencyStamp = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    NormalizedName = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    ConcurrencyStamp = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -131,12 +144,12 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "RulebookWorks",
                 columns: table => new
                 {
-                    Account = table.Column<Guid>(type: "uuid", nullable: false),
-                    Edition = table.Column<int>(type: "integer", nullable: false),
-                    Edits = table.Column<string>(type: "text", nullable: false),
-                    Dropped = table.Column<string>(type: "text", nullable: false),
-                    ChangedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    Version = table.Column<int>(type: "integer", nullable: false)
+                    Account = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Edition = table.Column<int>(type: "INTEGER", nullable: false),
+                    Edits = table.Column<string>(type: "TEXT", nullable: false),
+                    Dropped = table.Column<string>(type: "TEXT", nullable: false),
+                    ChangedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -147,9 +160,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "ShippedBooks",
                 columns: table => new
                 {
-                    Sha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
-                    Text = table.Column<string>(type: "text", nullable: false),
-                    KeptAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
+                    Sha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
+                    Text = table.Column<string>(type: "TEXT", nullable: false),
+                    KeptAt = table.Column<DateTime>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -160,30 +173,30 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "Students",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    GivenName = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
-                    FamilyName = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
-                    Email = table.Column<string>(type: "character varying(254)", maxLength: 254, nullable: false),
-                    Phone = table.Column<string>(type: "text", nullable: false),
-                    BirthDate = table.Column<DateOnly>(type: "date", nullable: true),
-                    Guardian = table.Column<string>(type: "text", nullable: true),
-                    Hand = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    Level = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    Goals = table.Column<string>(type: "text", nullable: false),
-                    Kit = table.Column<string>(type: "text", nullable: false),
-                    Room = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    MinutesPerWeek = table.Column<int>(type: "integer", nullable: false),
-                    DaysPerWeek = table.Column<int>(type: "integer", nullable: false),
-                    Limits = table.Column<string>(type: "text", nullable: false),
-                    ClubSpeedGoalMetresPerSecond = table.Column<double>(type: "double precision", nullable: true),
-                    HeightCm = table.Column<double>(type: "double precision", nullable: true),
-                    Notes = table.Column<string>(type: "text", nullable: false),
-                    SearchText = table.Column<string>(type: "text", nullable: false, collation: "C"),
-                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    ArchivedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
-                    ErasedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
-                    MessagesStoppedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
-                    Version = table.Column<int>(type: "integer", nullable: false)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    GivenName = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
+                    FamilyName = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
+                    Email = table.Column<string>(type: "TEXT", maxLength: 254, nullable: false),
+                    Phone = table.Column<string>(type: "TEXT", nullable: false),
+                    BirthDate = table.Column<DateOnly>(type: "TEXT", nullable: true),
+                    Guardian = table.Column<string>(type: "TEXT", nullable: true),
+                    Hand = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Level = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Goals = table.Column<string>(type: "TEXT", nullable: false),
+                    Kit = table.Column<string>(type: "TEXT", nullable: false),
+                    Room = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    MinutesPerWeek = table.Column<int>(type: "INTEGER", nullable: false),
+                    DaysPerWeek = table.Column<int>(type: "INTEGER", nullable: false),
+                    Limits = table.Column<string>(type: "TEXT", nullable: false),
+                    ClubSpeedGoalMetresPerSecond = table.Column<double>(type: "REAL", nullable: true),
+                    HeightCm = table.Column<double>(type: "REAL", nullable: true),
+                    Notes = table.Column<string>(type: "TEXT", nullable: false),
+                    SearchText = table.Column<string>(type: "TEXT", nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    ArchivedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    ErasedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    MessagesStoppedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -194,11 +207,11 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "AccountClaims",
                 columns: table => new
                 {
-                    Id = table.Column<int>(type: "integer", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    UserId = table.Column<Guid>(type: "uuid", nullable: false),
-                    ClaimType = table.Column<string>(type: "text", nullable: true),
-                    ClaimValue = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    UserId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ClaimType = table.Column<string>(type: "TEXT", nullable: true),
+                    ClaimValue = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -215,10 +228,10 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "AccountLogins",
                 columns: table => new
                 {
-                    LoginProvider = table.Column<string>(type: "character varying(128)", maxLength: 128, nullable: false),
-                    ProviderKey = table.Column<string>(type: "character varying(128)", maxLength: 128, nullable: false),
-                    ProviderDisplayName = table.Column<string>(type: "text", nullable: true),
-                    UserId = table.Column<Guid>(type: "uuid", nullable: false)
+                    LoginProvider = table.Column<string>(type: "TEXT", maxLength: 128, nullable: false),
+                    ProviderKey = table.Column<string>(type: "TEXT", maxLength: 128, nullable: false),
+                    ProviderDisplayName = table.Column<string>(type: "TEXT", nullable: true),
+                    UserId = table.Column<Guid>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -235,9 +248,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "AccountPasskeys",
                 columns: table => new
                 {
-                    CredentialId = table.Column<byte[]>(type: "bytea", maxLength: 1024, nullable: false),
-                    UserId = table.Column<Guid>(type: "uuid", nullable: false),
-                    Data = table.Column<string>(type: "jsonb", nullable: false)
+                    CredentialId = table.Column<byte[]>(type: "BLOB", maxLength: 1024, nullable: false),
+                    UserId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Data = table.Column<string>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -254,10 +267,10 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "AccountTokens",
                 columns: table => new
                 {
-                    UserId = table.Column<Guid>(type: "uuid", nullable: false),
-                    LoginProvider = table.Column<string>(type: "character varying(128)", maxLength: 128, nullable: false),
-                    Name = table.Column<string>(type: "character varying(128)", maxLength: 128, nullable: false),
-                    Value = table.Column<string>(type: "text", nullable: true)
+                    UserId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    LoginProvider = table.Column<string>(type: "TEXT", maxLength: 128, nullable: false),
+                    Name = table.Column<string>(type: "TEXT", maxLength: 128, nullable: false),
+                    Value = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -274,8 +287,8 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "AccountRoles",
                 columns: table => new
                 {
-                    UserId = table.Column<Guid>(type: "uuid", nullable: false),
-                    RoleId = table.Column<Guid>(type: "uuid", nullable: false)
+                    UserId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    RoleId = table.Column<Guid>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -298,11 +311,11 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "RoleClaims",
                 columns: table => new
                 {
-                    Id = table.Column<int>(type: "integer", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    RoleId = table.Column<Guid>(type: "uuid", nullable: false),
-                    ClaimType = table.Column<string>(type: "text", nullable: true),
-                    ClaimValue = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    RoleId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ClaimType = table.Column<string>(type: "TEXT", nullable: true),
+                    ClaimValue = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -319,10 +332,10 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "KeptRulebooks",
                 columns: table => new
                 {
-                    Sha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
-                    Text = table.Column<string>(type: "text", nullable: false),
-                    KeptAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    ShippedSha256 = table.Column<string>(type: "character varying(64)", nullable: true)
+                    Sha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
+                    Text = table.Column<string>(type: "TEXT", nullable: false),
+                    KeptAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    ShippedSha256 = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -336,20 +349,48 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "DeviceFiles",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Account = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ByName = table.Column<string>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
+                    Sha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
+                    OpenedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    Answers = table.Column<string>(type: "TEXT", nullable: true),
+                    ImportedSha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: true),
+                    ImportedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Outcome = table.Column<string>(type: "TEXT", nullable: true),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_DeviceFiles", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_DeviceFiles_Students_StudentId",
+                        column: x => x.StudentId,
+                        principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Lessons",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
-                    CoachId = table.Column<Guid>(type: "uuid", nullable: false),
-                    HeldOn = table.Column<DateOnly>(type: "date", nullable: false),
-                    Club = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    Observations = table.Column<string>(type: "text", nullable: false),
-                    Notes = table.Column<string>(type: "text", nullable: false),
-                    CreatedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    Version = table.Column<int>(type: "integer", nullable: false),
-                    Sheet = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    CoachId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    HeldOn = table.Column<DateOnly>(type: "TEXT", nullable: false),
+                    Club = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Kind = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Observations = table.Column<string>(type: "TEXT", nullable: false),
+                    Notes = table.Column<string>(type: "TEXT", nullable: false),
+                    CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false),
+                    Sheet = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false)
                 },
                 constraints: table =>
                 {
@@ -366,14 +407,14 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "MediaConsents",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
-                    GivenBy = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
-                    GivenOn = table.Column<DateOnly>(type: "date", nullable: false),
-                    RecordedBy = table.Column<Guid>(type: "uuid", nullable: false),
-                    RecordedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    WithdrawnAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
-                    WithdrawnBy = table.Column<Guid>(type: "uuid", nullable: true)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    GivenBy = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
+                    GivenOn = table.Column<DateOnly>(type: "TEXT", nullable: false),
+                    RecordedBy = table.Column<Guid>(type: "TEXT", nullable: false),
+                    RecordedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    WithdrawnAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    WithdrawnBy = table.Column<Guid>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -390,16 +431,16 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "RulebookEditions",
                 columns: table => new
                 {
-                    Number = table.Column<int>(type: "integer", nullable: false),
-                    Sha256 = table.Column<string>(type: "character varying(64)", nullable: false),
-                    ShippedSha256 = table.Column<string>(type: "character varying(64)", nullable: false),
-                    Own = table.Column<string>(type: "text", nullable: false),
-                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    AdoptedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    By = table.Column<Guid>(type: "uuid", nullable: true),
-                    ByName = table.Column<string>(type: "text", nullable: false),
-                    Why = table.Column<string>(type: "text", nullable: false),
-                    Changes = table.Column<string>(type: "text", nullable: false)
+                    Number = table.Column<int>(type: "INTEGER", nullable: false),
+                    Sha256 = table.Column<string>(type: "TEXT", nullable: false),
+                    ShippedSha256 = table.Column<string>(type: "TEXT", nullable: false),
+                    Own = table.Column<string>(type: "TEXT", nullable: false),
+                    Kind = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    AdoptedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    By = table.Column<Guid>(type: "TEXT", nullable: true),
+                    ByName = table.Column<string>(type: "TEXT", nullable: false),
+                    Why = table.Column<string>(type: "TEXT", nullable: false),
+                    Changes = table.Column<string>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -422,11 +463,11 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "LessonInputs",
                 columns: table => new
                 {
-                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
-                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
-                    Club = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    Json = table.Column<string>(type: "text", nullable: false),
-                    IsDrafted = table.Column<bool>(type: "boolean", nullable: false)
+                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Club = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Json = table.Column<string>(type: "TEXT", nullable: false),
+                    IsDrafted = table.Column<bool>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -449,10 +490,10 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "SheetSends",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    Content = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
-                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
-                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Content = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
+                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    At = table.Column<DateTime>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -469,16 +510,16 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "StoredDrafts",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
-                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
-                    Json = table.Column<string>(type: "text", nullable: false),
-                    InputJson = table.Column<string>(type: "text", nullable: false),
-                    InputSha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
-                    RulebookSha256 = table.Column<string>(type: "character varying(64)", nullable: false),
-                    Engine = table.Column<string>(type: "text", nullable: false),
-                    MadeAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    MadeBy = table.Column<Guid>(type: "uuid", nullable: false)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Json = table.Column<string>(type: "TEXT", nullable: false),
+                    InputJson = table.Column<string>(type: "TEXT", nullable: false),
+                    InputSha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
+                    RulebookSha256 = table.Column<string>(type: "TEXT", nullable: false),
+                    Engine = table.Column<string>(type: "TEXT", nullable: false),
+                    MadeAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    MadeBy = table.Column<Guid>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -507,12 +548,12 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "Takes",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
-                    View = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    Swing = table.Column<int>(type: "integer", nullable: false),
-                    FrameRate = table.Column<double>(type: "double precision", nullable: true),
-                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    View = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Swing = table.Column<int>(type: "INTEGER", nullable: false),
+                    FrameRate = table.Column<double>(type: "REAL", nullable: true),
+                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -529,12 +570,12 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "BooksInForce",
                 columns: table => new
                 {
-                    Id = table.Column<int>(type: "integer", nullable: false),
-                    Edition = table.Column<int>(type: "integer", nullable: false),
-                    Sha256 = table.Column<string>(type: "character varying(64)", nullable: false),
-                    AdoptedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    AdoptedBy = table.Column<string>(type: "text", nullable: false),
-                    Version = table.Column<int>(type: "integer", nullable: false)
+                    Id = table.Column<int>(type: "INTEGER", nullable: false),
+                    Edition = table.Column<int>(type: "INTEGER", nullable: false),
+                    Sha256 = table.Column<string>(type: "TEXT", nullable: false),
+                    AdoptedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    AdoptedBy = table.Column<string>(type: "TEXT", nullable: false),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -557,19 +598,19 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "Plans",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
-                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
-                    DraftId = table.Column<Guid>(type: "uuid", nullable: false),
-                    Status = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    Message = table.Column<string>(type: "text", nullable: false),
-                    IfThen = table.Column<string>(type: "text", nullable: false),
-                    CreatedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    ApprovedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
-                    ApprovedBy = table.Column<string>(type: "text", nullable: true),
-                    HoldReason = table.Column<string>(type: "text", nullable: true),
-                    RestartsOn = table.Column<DateOnly>(type: "date", nullable: true),
-                    Version = table.Column<int>(type: "integer", nullable: false)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    DraftId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Status = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Message = table.Column<string>(type: "TEXT", nullable: false),
+                    IfThen = table.Column<string>(type: "TEXT", nullable: false),
+                    CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    ApprovedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    ApprovedBy = table.Column<string>(type: "TEXT", nullable: true),
+                    HoldReason = table.Column<string>(type: "TEXT", nullable: true),
+                    RestartsOn = table.Column<DateOnly>(type: "TEXT", nullable: true),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -598,22 +639,22 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "MediaItems",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
-                    TakeId = table.Column<Guid>(type: "uuid", nullable: true),
-                    Moment = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: true),
-                    Marks = table.Column<string>(type: "text", nullable: true),
-                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
-                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    Format = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    Sha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
-                    Bytes = table.Column<long>(type: "bigint", nullable: false),
-                    SmallSha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
-                    Width = table.Column<int>(type: "integer", nullable: false),
-                    Height = table.Column<int>(type: "integer", nullable: false),
-                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    AddedBy = table.Column<Guid>(type: "uuid", nullable: false),
-                    Version = table.Column<int>(type: "integer", nullable: false)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    TakeId = table.Column<Guid>(type: "TEXT", nullable: true),
+                    Moment = table.Column<string>(type: "TEXT", maxLength: 40, nullable: true),
+                    Marks = table.Column<string>(type: "TEXT", nullable: true),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Kind = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Format = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Sha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
+                    Bytes = table.Column<long>(type: "INTEGER", nullable: false),
+                    SmallSha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
+                    Width = table.Column<int>(type: "INTEGER", nullable: false),
+                    Height = table.Column<int>(type: "INTEGER", nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    AddedBy = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -642,16 +683,16 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "Readings",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
-                    TakeId = table.Column<Guid>(type: "uuid", nullable: false),
-                    Measure = table.Column<string>(type: "character varying(80)", maxLength: 80, nullable: false),
-                    Value = table.Column<double>(type: "double precision", nullable: false),
-                    Swing = table.Column<int>(type: "integer", nullable: false),
-                    Instrument = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    FrameRate = table.Column<double>(type: "double precision", nullable: true),
-                    EnteredAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    WithdrawnAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    TakeId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Measure = table.Column<string>(type: "TEXT", maxLength: 80, nullable: false),
+                    Value = table.Column<double>(type: "REAL", nullable: false),
+                    Swing = table.Column<int>(type: "INTEGER", nullable: false),
+                    Instrument = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    FrameRate = table.Column<double>(type: "REAL", nullable: true),
+                    EnteredAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    WithdrawnAt = table.Column<DateTime>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -674,16 +715,16 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "SecondReadings",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
-                    TakeId = table.Column<Guid>(type: "uuid", nullable: false),
-                    AskedBy = table.Column<Guid>(type: "uuid", nullable: false),
-                    AskedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    FirstBy = table.Column<Guid>(type: "uuid", nullable: false),
-                    ReadBy = table.Column<Guid>(type: "uuid", nullable: true),
-                    ReadAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
-                    Doubles = table.Column<string>(type: "text", nullable: false),
-                    Version = table.Column<int>(type: "integer", nullable: false)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    TakeId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    AskedBy = table.Column<Guid>(type: "TEXT", nullable: false),
+                    AskedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    FirstBy = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ReadBy = table.Column<Guid>(type: "TEXT", nullable: true),
+                    ReadAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Doubles = table.Column<string>(type: "TEXT", nullable: false),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -706,20 +747,20 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "CheckIns",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    PlanId = table.Column<Guid>(type: "uuid", nullable: false),
-                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
-                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    PracticedOn = table.Column<DateOnly>(type: "date", nullable: false),
-                    Minutes = table.Column<int>(type: "integer", nullable: false),
-                    RepetitionsPercent = table.Column<int>(type: "integer", nullable: true),
-                    CountReached = table.Column<bool>(type: "boolean", nullable: false),
-                    StageId = table.Column<Guid>(type: "uuid", nullable: true),
-                    Pain = table.Column<bool>(type: "boolean", nullable: false),
-                    PainRegion = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: true),
-                    Emergency = table.Column<bool>(type: "boolean", nullable: false),
-                    Comment = table.Column<string>(type: "text", nullable: false),
-                    SeenAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    PracticedOn = table.Column<DateOnly>(type: "TEXT", nullable: false),
+                    Minutes = table.Column<int>(type: "INTEGER", nullable: false),
+                    RepetitionsPercent = table.Column<int>(type: "INTEGER", nullable: true),
+                    CountReached = table.Column<bool>(type: "INTEGER", nullable: false),
+                    StageId = table.Column<Guid>(type: "TEXT", nullable: true),
+                    Pain = table.Column<bool>(type: "INTEGER", nullable: false),
+                    PainRegion = table.Column<string>(type: "TEXT", maxLength: 40, nullable: true),
+                    Emergency = table.Column<bool>(type: "INTEGER", nullable: false),
+                    Comment = table.Column<string>(type: "TEXT", nullable: false),
+                    SeenAt = table.Column<DateTime>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -742,23 +783,23 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "Messages",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
-                    PlanId = table.Column<Guid>(type: "uuid", nullable: false),
-                    SubjectId = table.Column<Guid>(type: "uuid", nullable: true),
-                    OnceKey = table.Column<string>(type: "character varying(200)", maxLength: 200, nullable: false),
-                    DueAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    State = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    AtOnce = table.Column<bool>(type: "boolean", nullable: false),
-                    Reason = table.Column<string>(type: "text", nullable: false),
-                    Attempts = table.Column<int>(type: "integer", nullable: false),
-                    LeaseUntil = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
-                    ClaimedBy = table.Column<string>(type: "text", nullable: true),
-                    SendingAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
-                    SentAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
-                    LastProblem = table.Column<string>(type: "text", nullable: true),
-                    CreatedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Kind = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    SubjectId = table.Column<Guid>(type: "TEXT", nullable: true),
+                    OnceKey = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    DueAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    State = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    AtOnce = table.Column<bool>(type: "INTEGER", nullable: false),
+                    Reason = table.Column<string>(type: "TEXT", nullable: false),
+                    Attempts = table.Column<int>(type: "INTEGER", nullable: false),
+                    LeaseUntil = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    ClaimedBy = table.Column<string>(type: "TEXT", nullable: true),
+                    SendingAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    SentAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    LastProblem = table.Column<string>(type: "TEXT", nullable: true),
+                    CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -781,13 +822,13 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "PlanChanges",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    PlanId = table.Column<Guid>(type: "uuid", nullable: false),
-                    From = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    To = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    Reason = table.Column<string>(type: "text", nullable: false),
-                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    By = table.Column<string>(type: "text", nullable: false)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    From = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    To = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Reason = table.Column<string>(type: "TEXT", nullable: false),
+                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    By = table.Column<string>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -804,15 +845,15 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "PlanEdits",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    PlanId = table.Column<Guid>(type: "uuid", nullable: false),
-                    What = table.Column<string>(type: "text", nullable: false),
-                    Original = table.Column<string>(type: "text", nullable: false),
-                    Changed = table.Column<string>(type: "text", nullable: false),
-                    Reason = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    Comment = table.Column<string>(type: "text", nullable: false),
-                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    By = table.Column<string>(type: "text", nullable: false)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    What = table.Column<string>(type: "TEXT", nullable: false),
+                    Original = table.Column<string>(type: "TEXT", nullable: false),
+                    Changed = table.Column<string>(type: "TEXT", nullable: false),
+                    Reason = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Comment = table.Column<string>(type: "TEXT", nullable: false),
+                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    By = table.Column<string>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -829,17 +870,17 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "PlanStages",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    PlanId = table.Column<Guid>(type: "uuid", nullable: false),
-                    Order = table.Column<int>(type: "integer", nullable: false),
-                    Fault = table.Column<string>(type: "character varying(90)", maxLength: 90, nullable: false),
-                    Stage = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    Status = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    Drills = table.Column<string>(type: "text", nullable: false),
-                    Gate = table.Column<string>(type: "text", nullable: false),
-                    StartedOn = table.Column<DateOnly>(type: "date", nullable: true),
-                    DueOn = table.Column<DateOnly>(type: "date", nullable: true),
-                    EndedOn = table.Column<DateOnly>(type: "date", nullable: true)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Order = table.Column<int>(type: "INTEGER", nullable: false),
+                    Fault = table.Column<string>(type: "TEXT", maxLength: 90, nullable: false),
+                    Stage = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Status = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Drills = table.Column<string>(type: "TEXT", nullable: false),
+                    Gate = table.Column<string>(type: "TEXT", nullable: false),
+                    StartedOn = table.Column<DateOnly>(type: "TEXT", nullable: true),
+                    DueOn = table.Column<DateOnly>(type: "TEXT", nullable: true),
+                    EndedOn = table.Column<DateOnly>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -856,15 +897,15 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "PrivateLinks",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    TokenSha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
-                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
-                    Purpose = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    PlanId = table.Column<Guid>(type: "uuid", nullable: false),
-                    IssuedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    ExpiresAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    RevokedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
-                    LastOpenedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    TokenSha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Purpose = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    IssuedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    ExpiresAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    RevokedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    LastOpenedAt = table.Column<DateTime>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -887,18 +928,18 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "Retests",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    PlanId = table.Column<Guid>(type: "uuid", nullable: false),
-                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
-                    StageId = table.Column<Guid>(type: "uuid", nullable: false),
-                    Fault = table.Column<string>(type: "character varying(90)", maxLength: 90, nullable: false),
-                    IsSecondLook = table.Column<bool>(type: "boolean", nullable: false),
-                    DueOn = table.Column<DateOnly>(type: "date", nullable: false),
-                    Status = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    LessonId = table.Column<Guid>(type: "uuid", nullable: true),
-                    Verdict = table.Column<string>(type: "text", nullable: true),
-                    EndedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
-                    Version = table.Column<int>(type: "integer", nullable: false)
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StageId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Fault = table.Column<string>(type: "TEXT", maxLength: 90, nullable: false),
+                    IsSecondLook = table.Column<bool>(type: "INTEGER", nullable: false),
+                    DueOn = table.Column<DateOnly>(type: "TEXT", nullable: false),
+                    Status = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    LessonId = table.Column<Guid>(type: "TEXT", nullable: true),
+                    Verdict = table.Column<string>(type: "TEXT", nullable: true),
+                    EndedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1000,6 +1041,17 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "IX_CheckIns_StudentId",
                 table: "CheckIns",
                 column: "StudentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_DeviceFiles_OpenedAt",
+                table: "DeviceFiles",
+                column: "OpenedAt");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_DeviceFiles_StudentId_ImportedSha256",
+                table: "DeviceFiles",
+                columns: new[] { "StudentId", "ImportedSha256" },
+                unique: true);
 
             migrationBuilder.CreateIndex(
                 name: "IX_KeptRulebooks_ShippedSha256",
@@ -1293,6 +1345,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "DataProtectionKeys");
 
             migrationBuilder.DropTable(
+                name: "DeviceFiles");
+
+            migrationBuilder.DropTable(
                 name: "LessonInputs");
 
             migrationBuilder.DropTable(
@@ -1321,6 +1376,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
             migrationBuilder.DropTable(
                 name: "ReadingSheets");
+
+            migrationBuilder.DropTable(
+                name: "RememberedColumns");
 
             migrationBuilder.DropTable(
                 name: "Retests");
