@@ -54,6 +54,13 @@ internal sealed class TinyBook
         return this;
     }
 
+    /// <summary>A pattern as it is.</summary>
+    public TinyBook Pattern(Pattern pattern)
+    {
+        _patterns.Add(pattern);
+        return this;
+    }
+
     public TinyBook After(string work, params string[] after)
     {
         _laws.Add(new TrainAfter(MeasureId.From(work), [.. after.Select(MeasureId.From)], "Invented."));
