@@ -30,7 +30,7 @@ internal static class GoldenTable
         ["head-drifts-forward-going-back"] =
             "The head goes forward while the club goes back, so shaft and blow come from above; the spine itself does not lean, or that would be first. Gentle turns only, for a back that once hurt.",
         ["head-first-and-no-tilt-read"] =
-            "Only the head was read, and it gets there first: enough to work on it, on a course, without a ball; what the tilt does is not claimed.",
+            "Only the head was read, and it gets there first: enough to work on it, on a course, without a ball; what the tilt does is not claimed, nor asked: with or without it the head is the root and the work the same.",
         ["hips-go-forward-on-the-way-back"] =
             "Hips that go forward while the club goes back have to leave again: pressure and low point show it. A beginner at home gets the slow part and hears that the rest waits for a range.",
         ["hips-spin-and-the-club-follows"] =
@@ -56,7 +56,7 @@ internal static class GoldenTable
         ["level-at-address-and-a-diving-head"] =
             "Tilt has two causes here: a level start and a head that dives. The start is first because it stands still and costs little, the head second, as the trade has it.",
         ["looked-at-again-and-nearly-there"] =
-            "Looked at again after work: the head is within a step of good, so the gate is now the edge itself; what helped stays, what changed nothing in six sessions is gone, and speed still waits.",
+            "Looked at again after work: the head is within a step of good, so the gate is now the edge itself; what helped stays, what changed nothing in six sessions is gone, and speed still waits. It begins with rehearsal again: that a drill helped is no gate passed, and where the student stands on the ladder the coach sees in the plan before.",
         ["narrow-feet-and-a-travelling-head"] =
             "Feet so close that the turn tips the body: the head leaves, pressure and low point stay behind. The base first; a head that still travels on it would be next.",
         ["nine-years-old-without-a-height"] =

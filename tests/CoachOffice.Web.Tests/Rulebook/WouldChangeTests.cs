@@ -24,6 +24,17 @@ public sealed class WouldChangeTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_practice_without_lessons_is_told_so()
+    {
+        await _coach.AimsTheTempo("3.2");
+        await _coach.Open(Address);
+        await _coach.Send("main form");
+        while (_coach.Answer.Headers.Contains("Refresh")) await _coach.Open(Address);
+
+        Assert.Equal("No lesson is kept yet, so there is nothing to compare", _coach.Page.QuerySelector("#state")!.TextContent);
+    }
+
+    [Fact]
     public async Task A_draft_that_would_differ_is_shown_old_beside_new_without_a_line_of_script()
     {
         await _coach.Drafts();
