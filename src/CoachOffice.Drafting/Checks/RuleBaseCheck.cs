@@ -34,9 +34,10 @@ public static class RuleBaseCheck
     }
 
     /// <summary>Only what many generated students show, to be told beside <see cref="AtOnce"/>.</summary>
-    public static IReadOnlyList<Anomaly> Unheard(LoadedRulebook loaded)
+    public static IReadOnlyList<Anomaly> Unheard(CompiledRulebook compiled)
     {
-        var work = Start(loaded);
+        ArgumentNullException.ThrowIfNull(compiled);
+        var work = new PatternsAtWork(new RuleBase(compiled.Loaded, compiled));
         return Run(work, [new MaskedCheck(work)]);
     }
 

@@ -36,7 +36,7 @@ public sealed class ReadWork(OfficeDb db, StandingBooks books, StandingAnomalies
     {
         var tried = EditProposal.Of(books.Trial, standing, edits);
         var check = WorkTrial.Check(standing, edits, tried, before);
-        return tried.Loaded is { } book ? check with { Anomalies = [.. check.Anomalies, .. before.Unheard(standing, book)] } : check;
+        return tried.Compiled is { } book ? check with { Anomalies = [.. check.Anomalies, .. before.Unheard(standing, book)] } : check;
     }
 
     private static string? New(EntryEdit edit, IReadOnlyDictionary<EntryId, string> shipped) =>

@@ -1,5 +1,5 @@
+using CoachOffice.Drafting;
 using CoachOffice.Drafting.Checks;
-using CoachOffice.Drafting.Reading;
 
 namespace CoachOffice.UseCases.Rulebook;
 
@@ -13,7 +13,7 @@ public sealed class StandingAnomalies(BookShelf shelf)
         found.Count == 0 ? [] : Compared(found, Of(standing).AtOnce.Value);
 
     /// <summary>What many generated students show of a tried book, likewise.</summary>
-    internal IReadOnlyList<WorkAnomaly> Unheard(StandingBook standing, LoadedRulebook tried)
+    internal IReadOnlyList<WorkAnomaly> Unheard(StandingBook standing, CompiledRulebook tried)
     {
         var found = RuleBaseCheck.Unheard(tried);
         return found.Count == 0 ? [] : Compared(found, Of(standing).Unheard.Value);
@@ -28,7 +28,7 @@ public sealed class StandingAnomalies(BookShelf shelf)
             standing.Edition.Number,
             standing.Edition.Sha256,
             new(() => Signs(shelf.Check(shelf.Compile(standing.Loaded)))),
-            new(() => Signs(RuleBaseCheck.Unheard(standing.Loaded))));
+            new(() => Signs(RuleBaseCheck.Unheard(shelf.Compile(standing.Loaded)))));
     }
 
     private static HashSet<string> Signs(IReadOnlyList<Anomaly> anomalies) => [.. anomalies.Select(Sign)];

@@ -35,6 +35,8 @@ public sealed class ConditionFormsTests
         { "a below -4", "a=-4", "no against [not: a below -4]" },
         { "a below -4", "a=15", "no against [not: a below -4]" },
         { "a below -4", "", "no missing [a]" },
+        { "a below -5", "a=-5", "no against [not: a below -5]" },
+        { "a above 15", "a=15", "no against [not: a above 15]" },
         { "a above 14", "a=15", "holds on [a]" },
         { "a above 14", "a=14", "no against [not: a above 14]" },
         { "a above 14", "a=-5", "no against [not: a above 14]" },

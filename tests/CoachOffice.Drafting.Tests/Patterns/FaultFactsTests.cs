@@ -31,9 +31,9 @@ public sealed class FaultFactsTests
     [Fact]
     public void A_pattern_is_named_when_another_asks_whether_it_fired()
     {
-        var facts = Facts(out var book, ("one", "a.high"), ("two", "b.high unless pattern one"), ("three", "c.high unless d.high | pattern two"));
-        Assert.Equal([true, false, true], book.Patterns.Select(p => facts.IsNamed(p.Id)));
-        Assert.Equal([0, 2, 1], book.Patterns.Select(facts.DepthOf));
+        var facts = Facts(out var book, ("one", "a.high"), ("two", "b.high unless pattern one"), ("three", "c.high unless d.high | pattern two"), ("zero", "d.high unless pattern one, pattern three"));
+        Assert.Equal([true, true, true, false], book.Patterns.Select(p => facts.IsNamed(p.Id)));
+        Assert.Equal([0, 2, 1, 3], book.Patterns.Select(facts.DepthOf));
         Assert.Equal(-1, facts.RowOf(MeasureId.From("nowhere")));
     }
 
