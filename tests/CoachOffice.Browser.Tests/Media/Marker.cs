@@ -59,6 +59,24 @@ internal sealed class Marker(Person person)
         await person.Page.WaitForSelectorAsync("#picture.live");
     }
 
+    /// <summary>Pastes a picture that was copied elsewhere, and stands on the page of its still.</summary>
+    public async Task Pastes(byte[] png)
+    {
+        var arrived = person.Page.WaitForNavigationAsync(new NavigationOptions { WaitUntil = [WaitUntilNavigation.Load] });
+        await person.Page.EvaluateFunctionAsync(
+            """
+            text => {
+              const bytes = Uint8Array.from(atob(text), c => c.charCodeAt(0));
+              const clipboardData = new DataTransfer();
+              clipboardData.items.add(new File([bytes], 'image.png', { type: 'image/png' }));
+              setTimeout(() => document.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true })), 0);
+            }
+            """,
+            Convert.ToBase64String(png));
+        await arrived;
+        await person.Page.WaitForSelectorAsync("#picture.live");
+    }
+
     /// <summary>The points that are not marked yet, in the order the page asks for them.</summary>
     public async Task<IReadOnlyList<Landmark>> Asked()
     {

@@ -81,6 +81,32 @@ public sealed class PointsOnAStillTests(Chromium chromium) : IClassFixture<Chrom
         Assert.Empty(window.Complaints);
     }
 
+    [Fact]
+    public async Task A_copied_picture_is_pasted_and_points_outlive_an_office_that_cannot_be_reached()
+    {
+        await using var office = new RunningOffice();
+        await using var window = await chromium.Open();
+        var coach = new Marker(new Person(window, office.Url));
+        var lesson = await coach.StartsALesson();
+        var drawn = new DrawnStill(AStickFigure.At(View.FaceOn, Moment.Address));
+        await coach.Person.GoTo(lesson + "/stills");
+
+        await coach.Pastes(drawn.Png());
+
+        Assert.StartsWith(lesson + "/stills/", coach.Person.Path, StringComparison.Ordinal);
+        await window.Page.SetOfflineModeAsync(true);
+        var first = (await coach.Asked())[0];
+        await coach.Clicks(drawn.At(first));
+        await window.Page.WaitForFunctionAsync("() => document.getElementById('values').textContent.includes('cannot be reached')");
+        await window.Page.SetOfflineModeAsync(false);
+        var clicked = await coach.Fields(first);
+        await coach.Person.Press("Keep the marks");
+        Assert.Equal(clicked, await coach.Fields(first));
+        await coach.Person.Press("Ida Sommerfeld");
+        await coach.Person.Press("Consent");
+        await coach.Window.LookAt("media-consent");
+    }
+
     private static async Task Compare(Marker coach, StickStill figure, Dictionary<string, double> read, StringBuilder table)
     {
         foreach (var (measure, truth) in figure.Truth)

@@ -206,22 +206,31 @@ function measureLive() {
   const left = new Set();
   let timer;
   let running;
+  let unsaved = false;
 
   const ask = async () => {
     running?.abort();
     running = new AbortController();
     try {
       const answer = await fetch(form.dataset.measure, { method: 'POST', body: new FormData(form), redirect: 'error', signal: running.signal });
-      if (!answer.ok) return;
+      if (!answer.ok) return say('The office did not compute that. Your points stay in the fields.');
       const fresh = new DOMParser().parseFromString(await answer.text(), 'text/html');
       for (const box of fresh.querySelectorAll('[name=Put]')) if (left.has(box.value)) box.removeAttribute('checked');
       values.replaceChildren(...fresh.body.childNodes);
     } catch (error) {
-      if (error.name !== 'AbortError') values.dataset.offline = 'yes';
+      if (error.name !== 'AbortError') say('The office cannot be reached, so nothing is computed. Your points stay in the fields: keep this page open and save when it is back.');
     }
   };
 
+  // The last values no longer fit the points.
+  const say = sentence => {
+    const line = document.createElement('p');
+    line.textContent = sentence;
+    values.replaceChildren(line);
+  };
+
   const later = () => {
+    unsaved = true;
     clearTimeout(timer);
     timer = setTimeout(ask, pause);
   };
@@ -229,5 +238,7 @@ function measureLive() {
     if (event.target.name === 'Put') left[event.target.checked ? 'delete' : 'add'](event.target.value);
     else later();
   });
+  form.addEventListener('submit', () => { unsaved = false; });
+  addEventListener('beforeunload', event => { if (unsaved) event.preventDefault(); });
   return later;
 }
