@@ -9,7 +9,7 @@ using Microsoft.EntityFrameworkCore;
 namespace CoachOffice.UseCases.Media;
 
 /// <summary>Keeps what a person says and marks on a still.</summary>
-public sealed class MarkStill(OfficeDb db, StillTakes takes, Clash clash, MediaDoor door)
+public sealed class MarkStill(OfficeDb db, StillTakes takes, MediaConsents consents, Clash clash, MediaDoor door)
 {
     /// <summary>The new version, or everything that is wrong; a clash says who marked meanwhile and shows both places of each point that differs.</summary>
     /// <param name="id">Which still.</param>
@@ -23,6 +23,8 @@ public sealed class MarkStill(OfficeDb db, StillTakes takes, Clash clash, MediaD
         ArgumentNullException.ThrowIfNull(actor);
         if (!actor.MayTeach) return NotAllowed.To("mark stills");
         if (await db.MediaItems.SingleOrDefaultAsync(m => m.Id == id && m.Kind == MediaKind.Still, stop) is not { } still) return MediaRefusals.NotFound;
+        var student = await db.Students.AsNoTracking().SingleAsync(s => s.Id == still.StudentId, stop);
+        if (MediaRefusals.Of(await consents.For(student, stop), student) is { } against) return against;
         if (StillCheck.Of(form.Shows) is { } wrong) return wrong;
         var refusals = StillCheck.Of(form.Marks, still).ToList();
         if (refusals.Count > 0) return Outcome<int>.Refused(refusals);

@@ -25,6 +25,7 @@ public sealed class PutIntoSheet(OfficeDb db, StillPage page, PlanBooks books, L
         ArgumentNullException.ThrowIfNull(actor);
         if (!actor.MayTeach) return NotAllowed.To("record lessons");
         if (await page.Of(order.Lesson, order.Still, stop) is not { } view) return MediaRefusals.NotFound;
+        if (MediaRefusals.Of(view.Permission, view.Student) is { } against) return against;
         var lesson = await db.Lessons.Include(l => l.AllReadings).SingleAsync(l => l.Id == order.Lesson, stop);
         await db.Entry(lesson).Collection(l => l.Takes).LoadAsync(stop);
         if (view.Still.Version != order.StillVersion || lesson.Version != order.LessonVersion) return Changed;

@@ -81,6 +81,19 @@ public abstract class MarkStillTests(OfficeFixture fixture)
     }
 
     [Fact]
+    public async Task A_still_that_may_not_be_shown_is_neither_marked_nor_read()
+    {
+        var office = fixture.Office;
+        var (lesson, still, drawn) = await AMarkedStill(office);
+        var student = (await See(office, lesson, still)).Student.Id;
+        await office.Must((GiveMediaConsent give) => give.For(student, new ConsentForm("Points Taker", Heading.HeldOn), office.Coach));
+        await office.Must((WithdrawMediaConsent withdraw) => withdraw.Of(student, office.Coach));
+
+        Assert.Equal("media-consent-withdrawn", (await office.Refuses((MarkStill mark) => mark.As(still, 2, Marked(drawn, PictureSide.Right), office.Coach))).Single().Code);
+        Assert.Equal("media-consent-withdrawn", (await office.Refuses((PutIntoSheet put) => put.From(new PutOrder(lesson, still, 1, 2, ["impact-spine-tilt"]), office.Coach))).Single().Code);
+    }
+
+    [Fact]
     public async Task Adding_and_marking_a_still_leaves_the_sheet_somebody_has_open_alone()
     {
         var office = fixture.Office;
