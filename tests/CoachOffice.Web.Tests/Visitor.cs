@@ -14,6 +14,9 @@ public sealed class Visitor(OfficeHost office)
 
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
+    /// <summary>For what no form of a page does.</summary>
+    public HttpClient Client => _client;
+
     /// <summary>The last answer, after following redirects.</summary>
     public HttpResponseMessage Answer { get; private set; } = new();
 

@@ -84,4 +84,12 @@ public sealed class MediaItem
         if (Kind != MediaKind.Still) throw new InvalidOperationException("Only a still is marked.");
         (TakeId, Moment, Marks) = (take, moment, marks);
     }
+
+    /// <summary>A new clip, as it came: it is never written anew, since nothing here reads moving pictures.</summary>
+    public static MediaItem Clip(MediaId id, Lesson lesson, KeptContent clip, AccountId by, Instant now)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        ArgumentNullException.ThrowIfNull(clip);
+        return new MediaItem { Id = id, LessonId = lesson.Id, StudentId = lesson.StudentId, Kind = MediaKind.Clip, Format = clip.Format, Sha256 = clip.Sha256, Bytes = clip.Bytes, AddedAt = now, AddedBy = by };
+    }
 }

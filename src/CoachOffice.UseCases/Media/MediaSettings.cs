@@ -11,9 +11,15 @@ public sealed record MediaSettings
     /// <summary>One still as it comes in.</summary>
     public long LargestStillMegabytes { get; init; } = 25;
 
+    /// <summary>One clip.</summary>
+    public long LargestClipMegabytes { get; init; } = 500;
+
     /// <summary>The quota in bytes.</summary>
     public long Quota => QuotaMegabytes * Million;
 
     /// <summary>The largest still in bytes.</summary>
     public long LargestStill => LargestStillMegabytes * Million;
+
+    /// <summary>The largest clip in bytes.</summary>
+    public long LargestClip => LargestClipMegabytes * Million;
 }

@@ -12,5 +12,6 @@ internal static class MediaWiring
     {
         services.TryAddSingleton(configuration.GetSection("Office:Media").Get<MediaSettings>() ?? new MediaSettings());
         services.TryAddSingleton<MediaFolder>();
+        services.TryAddSingleton<ClipArrivals>();
     }
 }

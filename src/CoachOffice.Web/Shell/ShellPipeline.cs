@@ -32,6 +32,7 @@ internal static class ShellPipeline
         app.MapCspReports();
         app.MapClock();
         app.MapMedia();
+        app.MapClipUploads();
         app.MapRazorPages().WithStaticAssets();
     }
 }

@@ -34,6 +34,7 @@ internal static class SecurityHeaders
         csp.AddScriptSrc().Self();
         csp.AddStyleSrc().Self();
         csp.AddImgSrc().Self().Data();
+        csp.AddMediaSrc().Self();
         csp.AddFontSrc().Self();
         csp.AddConnectSrc().Self();
         csp.AddManifestSrc().Self();
