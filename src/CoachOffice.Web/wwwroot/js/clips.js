@@ -7,7 +7,8 @@ const wait = ms => new Promise(done => setTimeout(done, ms));
 const proof = () => form.querySelector('[name=form-proof]').value;
 const ask = (method, address, headers = {}, body = undefined, signal = undefined) =>
   fetch(address, { method, headers: { 'Tus-Resumable': '1.0.0', 'X-Form-Proof': proof(), ...headers }, body, signal, redirect: 'manual' });
-const keyOf = file => `clip:${form.dataset.uploads}:${file.name}:${file.size}:${file.lastModified}`;
+// Without the file's name, which may be a person's.
+const keyOf = file => `clip:${form.dataset.uploads}:${file.size}:${file.lastModified}`;
 
 if (form) {
   const panel = form.querySelector('.sending');
