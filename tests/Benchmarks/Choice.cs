@@ -1,3 +1,4 @@
+using CoachOffice.Benchmarks.Charts;
 using CoachOffice.Benchmarks.Drafting;
 using CoachOffice.Benchmarks.Engine;
 using CoachOffice.Benchmarks.Pages;
@@ -20,6 +21,7 @@ internal static class Choice
         ("start", StartBenchmark.Run),
         ("pages", PagesBenchmark.Run),
         ("search", SearchBenchmark.Run),
+        ("charts", ChartsBenchmark.Run),
         ("replay", ReplayBenchmark.Run),
         ("radar", RadarBenchmark.Run),
     ];

@@ -1,4 +1,5 @@
 using System.Net;
+using System.Net.Http.Headers;
 using System.Text.RegularExpressions;
 using CoachOffice.Benchmarks.Office;
 
@@ -28,6 +29,22 @@ internal sealed partial class SignedIn : IDisposable
     {
         using var answer = await _client.GetAsync(new Uri(path, UriKind.Relative));
         return await Read(path, answer);
+    }
+
+    /// <summary>What an answer is known by.</summary>
+    public async Task<EntityTagHeaderValue> Tag(string path)
+    {
+        using var answer = await _client.GetAsync(new Uri(path, UriKind.Relative));
+        return answer.Headers.ETag ?? throw new InvalidOperationException($"{path} has no tag.");
+    }
+
+    /// <summary>Asks for what is held already; no byte must come.</summary>
+    public async Task<int> Holds(string path, EntityTagHeaderValue tag)
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Get, new Uri(path, UriKind.Relative));
+        request.Headers.IfNoneMatch.Add(tag);
+        using var answer = await _client.SendAsync(request);
+        return answer.StatusCode == HttpStatusCode.NotModified ? 0 : throw new InvalidOperationException($"{path} answered {answer.StatusCode}.");
     }
 
     /// <summary>Sends a search as the page's script does.</summary>

@@ -32,13 +32,13 @@ internal sealed class ChartDrawing(MeasureHistory history, UnitText units, bool 
     private readonly double _high = Highest(history, units);
 
     /// <summary>The drawing as an SVG file.</summary>
-    public string Svg()
-    {
-        var exporter = new OxyPlot.SvgExporter { Width = isSmall ? 360 : 760, Height = isSmall ? 220 : 380, UseVerticalTextAlignmentWorkaround = true };
-        return exporter.ExportToString(Model());
-    }
+    public string Svg() => Exporter(isSmall).ExportToString(Plot());
 
-    private PlotModel Model()
+    /// <summary>Writes a plot as a file of the size the pages show.</summary>
+    internal static OxyPlot.SvgExporter Exporter(bool isSmall) => new() { Width = isSmall ? 360 : 760, Height = isSmall ? 220 : 380, UseVerticalTextAlignmentWorkaround = true };
+
+    /// <summary>What is drawn.</summary>
+    internal PlotModel Plot()
     {
         var model = new PlotModel
         {
