@@ -16,6 +16,9 @@ public sealed class TheDemoPracticeTests(Chromium chromium) : IClassFixture<Chro
         await LooksAtMeasures(owner);
         await owner.GoTo("/students");
         await owner.Window.LookAt("demo-students");
+        await owner.GoTo("/how-sure");
+        await owner.Sees("scatter");
+        await owner.Window.LookAt("demo-how-sure");
         await owner.GoTo("/follow-ups?show=all");
         await owner.Window.LookAt("demo-follow-ups");
         foreach (var page in new[] { "patterns", "ranges", "drills", "cautions", "faults/impact-spine-tilt.low" })
@@ -44,6 +47,10 @@ public sealed class TheDemoPracticeTests(Chromium chromium) : IClassFixture<Chro
     /// <summary>From the page of a student, where one of each ended.</summary>
     private static async Task LooksAtMeasures(Person owner)
     {
+        var student = owner.Path;
+        await owner.GoTo(student + "/lessons/side-by-side");
+        await owner.Window.LookAt("demo-side-by-side");
+        await owner.GoTo(student);
         foreach (var (name, link) in new[] { ("measures", "a[href$='/measures']"), ("measure", ".charts a") })
         {
             var address = await owner.Page.EvaluateFunctionAsync<string?>("s => document.querySelector('main ' + s)?.getAttribute('href') ?? null", link);

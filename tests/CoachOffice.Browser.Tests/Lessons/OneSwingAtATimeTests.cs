@@ -105,6 +105,11 @@ public sealed class OneSwingAtATimeTests(Chromium chromium) : IClassFixture<Chro
     {
         await coach.GoTo(await coach.Page.EvaluateExpressionAsync<string>("document.querySelector('#takes a').getAttribute('href')"));
         await coach.Window.LookAt("take");
+        await coach.Press("Have it read again");
+        await coach.GoTo("/how-sure");
+        await coach.Window.LookAt("how-sure");
+        await coach.GoTo(await coach.Page.EvaluateExpressionAsync<string>("document.querySelector('.rows a').getAttribute('href')"));
+        await coach.Window.LookAt("second-reading");
         await coach.GoTo("/sheets?from=first-look");
         await coach.Window.LookAt("sheets");
         await coach.GoTo(lesson);

@@ -23,6 +23,8 @@ public sealed partial class TheWholeLoopTests(Chromium chromium) : IClassFixture
         var letter = Assert.Single(await office.Letters());
         await OpensThePlan(student, letter);
         await student.Window.LookAt("my-plan");
+        await student.GoTo("/my-plan/numbers");
+        await student.Window.LookAt("my-numbers");
         await office.Pass(TimeSpan.FromDays(2));
         await OpensThePlan(student, letter);
         await Practises(student);
