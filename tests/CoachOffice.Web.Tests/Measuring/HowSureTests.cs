@@ -31,6 +31,9 @@ public sealed class HowSureTests : IAsyncLifetime
         var tilt = _coach.Page.QuerySelector("#impact-spine-tilt")!.TextContent;
         Assert.Contains("± 2.9°", tilt, StringComparison.Ordinal);
         Assert.Contains("from 8.1° with one swing each time", tilt, StringComparison.Ordinal);
+
+        // Own geometry: the arc tangent of tan 35 times sin 5 and sin 10.
+        Assert.Contains("5° moves it by up to 3.5°, 10° by up to 6.9°", tilt, StringComparison.Ordinal);
         Assert.Contains("No take waits", _coach.Page.QuerySelector("#waiting-name")!.ParentElement!.TextContent, StringComparison.Ordinal);
     }
 

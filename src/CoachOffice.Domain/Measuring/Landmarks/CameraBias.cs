@@ -22,5 +22,12 @@ internal sealed record CameraBias(double LeanDegrees = 0, double DepthCm = 0, do
         double At(double turn) => measure.Value(new StillSight(still, turn, LeanDegrees * Degree), new StillSight(against));
     }
 
+    /// <summary>The move of an upright line, or of two places beside each other; null for a ratio.</summary>
+    public double? OfUsual(Unit unit, int offDegrees)
+    {
+        var off = Math.Sin(offDegrees * Degree);
+        return unit == Unit.Degree ? Math.Atan(Math.Tan(LeanDegrees * Degree) * off) / Degree : unit == Unit.Centimetre ? DepthCm * off : null;
+    }
+
     private double Shrunk(double off) => Math.Abs((Math.Cos(off + (TurnedDegrees * Degree)) / Math.Cos(off)) - Math.Cos(TurnedDegrees * Degree));
 }

@@ -29,4 +29,7 @@ public sealed record PictureMeasure
 
     /// <summary>What a camera off square does to it.</summary>
     internal CameraBias Camera { get; }
+
+    /// <summary>How far a usual value, near nothing, moves with a camera so many degrees off; null for a ratio.</summary>
+    internal double? UsualMove(int offDegrees) => Camera.OfUsual(Unit, offDegrees);
 }
