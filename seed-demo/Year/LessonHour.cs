@@ -21,6 +21,7 @@ internal sealed class LessonHour(Scene scene)
     ];
 
     private readonly DraftingTable _table = new(scene);
+    private readonly ReadingHour _readings = new(scene);
 
     /// <summary>One lesson; the draft waits for the evening.</summary>
     public async Task Hold(StudentLife life, LocalDate day, CancellationToken stop)
@@ -38,6 +39,7 @@ internal sealed class LessonHour(Scene scene)
             Notes = life.Chance.Is(0.25) ? "Ask about practice before the next one." : "",
         };
         await scene.Office.Must((SaveLesson save) => save.As(lesson, 1, form, life.Coach, stop));
+        await _readings.Pass(life, lesson, day, stop);
         if (last == LastLesson.Recorded || LeavesItAlone(life, day)) return;
         await _table.CloseWhatIsDone(life, stop);
         var plan = await scene.Office.Must((DraftPlan draft) => draft.For(lesson, life.Coach, stop));

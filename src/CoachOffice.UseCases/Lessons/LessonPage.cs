@@ -27,7 +27,7 @@ public sealed class LessonPage(OfficeDb db, Rulebooks books, ReadPractice practi
         db.Readings.AsNoTracking().Where(r => r.LessonId == id && r.WithdrawnAt == null).OrderBy(r => r.Id));
 
     private static readonly CompiledQuery<LessonId, Take> TakesOf = new((db, id) =>
-        db.Takes.AsNoTracking().Where(t => t.LessonId == id).OrderBy(t => t.View).ThenBy(t => t.Swing));
+        db.Takes.AsNoTracking().Where(t => t.LessonId == id));
 
     private static readonly CompiledQuery<LessonId, DraftedPlan> PlansOf = new((db, id) =>
         db.Plans.Where(p => p.LessonId == id).OrderByDescending(p => p.CreatedAt).ThenByDescending(p => p.Id).Select(p => new DraftedPlan(p.Id, p.Status, p.CreatedAt)));
@@ -60,7 +60,7 @@ public sealed class LessonPage(OfficeDb db, Rulebooks books, ReadPractice practi
         {
             SheetKey = chosen.Key,
             Sheets = offered,
-            Takes = await TakesOf.Rows(db, lesson, stop),
+            Takes = [.. (await TakesOf.Rows(db, lesson, stop)).OrderBy(t => t.Swing).ThenBy(t => t.View)],
             Apart = ApartSwing.Of(known.Select(r => (r.Measure, new SwingValue(r.Swing, new Quantity(r.Value, book.Find(r.Measure)!.Unit)))), id => book.Find(id)!),
             Sheet = sheet.Groups(known, chosen),
             Findings = LessonGrading.Grade(book, facts),

@@ -29,7 +29,7 @@ public sealed record LessonView
     /// <summary>The sheets to pick from.</summary>
     public IReadOnlyList<SheetChoice> Sheets { get; init; } = [];
 
-    /// <summary>Its swings by view, then number.</summary>
+    /// <summary>Its takes by swing, then view.</summary>
     public IReadOnlyList<Take> Takes { get; init; } = [];
 
     /// <summary>Swings that stand apart from the others of their measure.</summary>

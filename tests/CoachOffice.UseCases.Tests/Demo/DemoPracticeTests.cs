@@ -4,6 +4,8 @@ using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Plans.Drafts;
 using CoachOffice.Domain.Students;
 using CoachOffice.UseCases.Insight;
+using CoachOffice.UseCases.Measuring.Again;
+using CoachOffice.UseCases.Measuring.Sure;
 using CoachOffice.UseCases.Plans;
 using CoachOffice.UseCases.Students;
 using Microsoft.EntityFrameworkCore;
@@ -15,6 +17,19 @@ namespace CoachOffice.UseCases.Tests.Demo;
 [Collection(DemoCollection.Name)]
 public sealed class DemoPracticeTests(DemoOffice office)
 {
+    [Fact]
+    public async Task Takes_were_read_twice_often_enough_to_know_the_practices_own_error_and_some_wait()
+    {
+        var sure = await office.Demo.Do((ReadHowSure read) => read.Now());
+        var tilt = sure.Single(s => s.Measure.Id.Value == "impact-spine-tilt").Twice.Single(t => t.Instrument == Instrument.Video);
+
+        Assert.True(tilt.Pairs >= 10, $"{tilt.Pairs} pairs");
+        Assert.InRange(tilt.BySameReader, 1, tilt.Pairs - 1);
+        Assert.InRange(tilt.Error, .5, 2);
+        Assert.NotNull(tilt.Correlation);
+        Assert.NotEmpty(await office.Demo.Do((ListSecondReadings list) => list.Waiting()));
+    }
+
     [Fact]
     public async Task About_forty_students_of_every_kind_have_two_to_nine_lessons()
     {
