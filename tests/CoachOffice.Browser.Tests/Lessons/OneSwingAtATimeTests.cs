@@ -36,6 +36,21 @@ public sealed class OneSwingAtATimeTests(Chromium chromium) : IClassFixture<Chro
     }
 
     [Fact]
+    public async Task Dozens_of_balls_are_picked_from_a_list()
+    {
+        await using var office = new RunningOffice();
+        await using var window = await chromium.Open();
+        var coach = new Person(window, office.Url);
+        await coach.Begins();
+
+        await coach.Type("readings[club-path]", string.Join(' ', Enumerable.Range(1, 24)));
+        await coach.Page.SelectAsync(".swings select", "22");
+
+        Assert.Equal(("23", string.Join(' ', Enumerable.Range(1, 24))), (await coach.Shown("club-path"), await coach.Whole("club-path")));
+        await window.LookAt("tee-many-swings");
+    }
+
+    [Fact]
     public async Task The_device_grades_as_the_office_does()
     {
         await using var office = new RunningOffice();

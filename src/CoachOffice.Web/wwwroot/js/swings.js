@@ -1,6 +1,8 @@
 // One swing at a time: each field shows the value of the swing that is being read, and the form still carries all of them in a row, a dash where one was not read.
 const notRead = '-';
 const upright = 90;
+// A device reads dozens of balls: they are picked from a list.
+const mostButtons = 12;
 
 /** Splits "14 deg 15;-" into its values, a unit staying with its number. */
 export function split(text) {
@@ -42,9 +44,9 @@ export function bySwing(sheet) {
   };
 
   const draw = () => {
-    const buttons = Array.from({ length: count() }, (_, i) => button(`Swing ${i + 1}`, i === shown, () => show(i)));
-    buttons.push(button('Another swing', false, () => show(count())));
-    strip.replaceChildren(...buttons);
+    const all = count();
+    const swings = all > mostButtons ? [pick(all, shown, show)] : Array.from({ length: all }, (_, i) => button(`Swing ${i + 1}`, i === shown, () => show(i)));
+    strip.replaceChildren(...swings, button('Another swing', false, () => show(count())));
   };
 
   sheet.addEventListener('input', event => {
@@ -70,6 +72,17 @@ export function bySwing(sheet) {
   draw();
   rows.forEach(r => r.show(0));
   return { whole: field => rows.find(r => r.field === field).whole(shown) };
+}
+
+function pick(all, shown, show) {
+  const list = document.createElement('select');
+  list.setAttribute('aria-label', 'Swing');
+  list.append(...Array.from({ length: all }, (_, i) => new Option(`Swing ${i + 1} of ${all}`, i, false, i === shown)));
+  list.addEventListener('change', event => {
+    event.stopPropagation();
+    show(Number(list.value));
+  });
+  return list;
 }
 
 function button(text, pressed, press) {
