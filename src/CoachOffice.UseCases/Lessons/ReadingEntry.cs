@@ -9,7 +9,8 @@ namespace CoachOffice.UseCases.Lessons;
 /// <summary>From what was typed into a field of the lesson sheet to readings in the measure's own unit.</summary>
 public static class ReadingEntry
 {
-    private const int MostSwings = 30;
+    // What one import may bring to a lesson; nobody types as many.
+    private const int MostSwings = 500;
 
     /// <summary>True where a protractor read from the ground on the target side makes sense: leans seen face-on.</summary>
     public static bool TakesAsRead(Measure measure)

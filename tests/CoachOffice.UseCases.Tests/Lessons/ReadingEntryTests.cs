@@ -25,6 +25,12 @@ public sealed class ReadingEntryTests
         Assert.Equal(expected, string.Join(' ', ReadingEntry.Parse(text, Unit.Degree, Tilt, false).Value.Select(v => ShownUnits.Number(v.Value.Value))));
 
     [Theory]
+    [InlineData(500, null)]
+    [InlineData(501, "too-many-swings")]
+    public void A_field_holds_as_many_swings_as_an_import_may_bring(int swings, string? refused) =>
+        Assert.Equal(refused, ReadingEntry.Parse(string.Join(' ', Enumerable.Repeat("14", swings)), Unit.Degree, Tilt, false).Refusals.SingleOrDefault()?.Code);
+
+    [Theory]
     [InlineData("14 - 15", "1:14 3:15")]
     [InlineData("- \u2013 13", "3:13")]
     [InlineData("14;-;-3", "1:14 3:-3")]

@@ -1,4 +1,5 @@
 using CoachOffice.Domain;
+using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.UseCases.Lessons;
 using CoachOffice.Web.Shell.Wording;
@@ -27,6 +28,9 @@ internal sealed record LessonSheet
 
     /// <summary>The office's own id of this opening of the sheet: sent twice, kept once.</summary>
     public required Guid Send { get; init; }
+
+    /// <summary>Takes of a camera: a device's numbers have no video to speak of.</summary>
+    public IReadOnlyList<Take> Filmed => [.. Kept.Takes.Where(t => t.View != View.Device)];
 
     public static LessonSheet Of(LessonView view, SheetInput? typed, Guid send) => new()
     {
