@@ -36,6 +36,7 @@ internal static class PagesBenchmark
             new("Students, a search", () => person.Search(form, "hazel")),
             new("Student", () => person.Get($"/students/{big.Student.Student.Value}")),
             new("Lesson", () => person.Get($"/lessons/{big.Student.Lesson.Value}")),
+            new("Lesson, by a reading sheet of twelve", () => person.Get($"/lessons/{big.Student.Lesson.Value}?sheet=first-look")),
             new("Draft", () => person.Get($"/plans/{big.Drafted.Plan.Value}")),
             new("Plan", () => person.Get($"/plans/{big.Student.Plan.Value}")),
         ];

@@ -35,6 +35,15 @@ public sealed class SheetsAndTakesTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_lesson_can_be_looked_at_by_another_sheet()
+    {
+        await _coach.Open($"{_lesson}?sheet=set-up");
+
+        Assert.Equal(7, _coach.Page.QuerySelectorAll("input[data-reading]").Length);
+        Assert.Equal("set-up", _coach.Page.QuerySelector("#SheetKey option[selected]")!.GetAttribute("value"));
+    }
+
+    [Fact]
     public async Task The_office_says_what_to_read_next_and_puts_it_on_the_sheet()
     {
         await _coach.SendTo($"{_lesson}?handler=grade", "#sheet", ("readings[downswing-head-shift]", "13"));

@@ -34,7 +34,8 @@ public sealed class RecordModel(LessonPage page, SaveLesson save, DraftPlan draf
     /// <summary>Who may send what this device keeps.</summary>
     public string AccountKey => Actor.Account?.Value.ToString() ?? "";
 
-    public Task<IActionResult> OnGetAsync(Guid id) => Show(id, typed: null);
+    /// <summary>The lesson by the sheet it was read by, or by another one that is only looked at.</summary>
+    public Task<IActionResult> OnGetAsync(Guid id, string? sheet) => Show(id, typed: null, sheet);
 
     /// <summary>Shows another reading sheet, or one more measure, with everything as typed; nothing is saved.</summary>
     public Task<IActionResult> OnPostSheetAsync(Guid id) => Show(id, Sheet);
@@ -75,9 +76,9 @@ public sealed class RecordModel(LessonPage page, SaveLesson save, DraftPlan draf
         return View is null ? shown : Refuse(refusals, "");
     }
 
-    private async Task<IActionResult> Show(Guid id, SheetInput? typed)
+    private async Task<IActionResult> Show(Guid id, SheetInput? typed, string? sheet = null)
     {
-        if (await page.Of(LessonId.From(id), new SheetWish(Actor) { Key = typed?.SheetKey, Also = typed?.Filled() ?? [] }) is not { } view) return NotFound();
+        if (await page.Of(LessonId.From(id), new SheetWish(Actor) { Key = typed?.SheetKey ?? sheet, Also = typed?.Filled() ?? [] }) is not { } view) return NotFound();
         View = LessonSheet.Of(view, typed, services.GetRequiredService<INewIds>().Next());
         Units = UnitText.Of(await practice.Now());
         return Page();
