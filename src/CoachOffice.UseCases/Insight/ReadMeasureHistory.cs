@@ -30,7 +30,14 @@ public sealed class ReadMeasureHistory(OfficeDb db, PlanBooks books, KeptHistori
 
     /// <summary>All measures that were read; null when there is no such student.</summary>
     public async Task<MeasureHistories?> Of(StudentId id, CancellationToken stop = default) =>
-        await StampOf(id, stop) is not { } stamp ? null : kept.Find(stamp) ?? (await Read(id, stop) is { } read ? kept.Keep(stamp, read) : null);
+        await StampOf(id, stop) is { } stamp ? await At(stamp, stop) : null;
+
+    /// <summary>The measures a stamp was just given for.</summary>
+    public async Task<MeasureHistories?> At(HistoryStamp stamp, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(stamp);
+        return kept.Find(stamp) ?? (await Read(stamp.Student, stop) is { } read ? kept.Keep(stamp, read) : null);
+    }
 
     /// <summary>Changes whenever a drawing of the student's measures could: with the student, a lesson, a look, a plan or the book in force. Null when there is no such student.</summary>
     public async Task<HistoryStamp?> StampOf(StudentId id, CancellationToken stop = default) => (await Stamps.Rows(db, id, stop)) is [var stamp] ? stamp : null;

@@ -36,6 +36,7 @@ internal static class ShellSetup
         services.AddHealthChecks().AddCheck<DatabaseHealth>("database");
         services.AddLinkDoor(builder.Configuration);
         services.AddLessonPages();
+        services.AddSingleton<Features.Students.Charts.KeptDrawings>();
         services.AddPlanPages();
         services.AddSingleton<FirstAnswer>();
         services.AddSingleton<ShippedBookStart>();

@@ -1,16 +1,13 @@
-using System.Security.Cryptography;
-using System.Text;
 using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Insight;
 using CoachOffice.Web.Features.Students.Charts;
 using CoachOffice.Web.Shell.Wording;
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.Net.Http.Headers;
 
 namespace CoachOffice.Web.Features.Plans.Private;
 
 /// <summary>The student's own numbers, without the trade's words.</summary>
-public sealed class NumbersModel(ReadMyNumbers numbers, ReadPractice practice) : LinkPage
+public sealed class NumbersModel(ReadMyNumbers numbers, ReadPractice practice, KeptDrawings kept) : LinkPage
 {
     internal IReadOnlyList<MeasureHistory> Numbers { get; private set; } = [];
 
@@ -29,16 +26,8 @@ public sealed class NumbersModel(ReadMyNumbers numbers, ReadPractice practice) :
     {
         if (await numbers.StampFor(Pass) is not { } stamp) return NotFound();
         Units = UnitText.Of(await practice.Now());
-        var tag = new EntityTagHeaderValue($"\"{Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{ChartDrawing.Edition} {stamp} {Pass.PlanId} {Units.System} {measure} mine")))}\"");
-        Response.Headers.CacheControl = "private, no-cache";
-        if (Request.GetTypedHeaders().IfNoneMatch.Any(t => t.Compare(tag, useStrongComparison: false)))
-        {
-            Response.GetTypedHeaders().ETag = tag;
-            return StatusCode(StatusCodes.Status304NotModified);
-        }
-
-        return await numbers.For(Pass) is { } mine && mine.FirstOrDefault(m => m.Measure.Id.Value == measure) is { } history
-            ? new FileContentResult(Encoding.UTF8.GetBytes(new ChartDrawing(history, Units, isSmall: true).Svg()), "image/svg+xml") { EntityTag = tag }
-            : NotFound();
+        return await new DrawingAnswer(kept, HttpContext).Of(
+            $"{stamp} {Pass.PlanId} {Units.System} {measure} mine",
+            async () => await numbers.For(Pass) is { } mine && mine.FirstOrDefault(m => m.Measure.Id.Value == measure) is { } history ? new ChartDrawing(history, Units, isSmall: true) : null);
     }
 }

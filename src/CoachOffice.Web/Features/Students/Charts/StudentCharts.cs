@@ -24,10 +24,13 @@ public abstract class StudentCharts(ReadMeasureHistory history, ReadPractice pra
     }
 
     /// <summary>Reads them; false when there is no such student.</summary>
-    protected async Task<bool> Look(Guid student)
+    protected async Task<bool> Look(Guid student) => await Stamp(student) is { } stamp && await Look(stamp);
+
+    /// <summary>Reads those a stamp was just given for.</summary>
+    protected async Task<bool> Look(HistoryStamp stamp)
     {
-        if (await history.Of(StudentId.From(student), HttpContext.RequestAborted) is not { } found) return false;
-        (Histories, Units) = (found, UnitText.Of(await practice.Now(HttpContext.RequestAborted)));
+        if (await history.At(stamp, HttpContext.RequestAborted) is not { } found) return false;
+        Histories = found;
         return true;
     }
 }
