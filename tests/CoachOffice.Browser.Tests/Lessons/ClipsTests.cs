@@ -32,6 +32,38 @@ public sealed class ClipsTests(Chromium chromium) : IClassFixture<Chromium>
         Assert.Empty(window.Complaints);
     }
 
+    /// <summary>A second of a square that moves two pixels a frame, thirty frames a second.</summary>
+    [Fact]
+    public async Task A_real_video_plays_and_is_stepped_frame_by_frame()
+    {
+        await using var office = new RunningOffice();
+        await using var window = await chromium.Open();
+        var coach = new Person(window, office.Url);
+        await new RulebookWalk(coach).OpensThePracticeWithOneStudent();
+        await coach.Press("Record a lesson");
+        await coach.Press("Driver");
+        await coach.Press("Clips");
+        await (await coach.Page.QuerySelectorAsync("#File")).UploadFileAsync(Path.Combine(AppContext.BaseDirectory, "Lessons", "moving-square.webm"));
+        await coach.Press("Add the clip");
+        await coach.Page.WaitForSelectorAsync(".rows a");
+        await coach.Press("Clip 1");
+        await coach.Page.WaitForFunctionAsync("() => document.getElementById('clip').readyState >= 1");
+
+        List<double> places = [0];
+        foreach (var text in new[] { "One frame on", "One frame on", "One frame on", "One frame back" })
+        {
+            await coach.Taps(text);
+            await coach.Page.WaitForFunctionAsync("w => { const at = parseFloat(document.getElementById('where').textContent); return at > 0 && at !== w; }", places[^1]);
+            places.Add(await Where(coach));
+        }
+
+        Assert.True(places[0] < places[1] && places[1] < places[2] && places[2] < places[3] && places[4] < places[3], string.Join(", ", places));
+        Assert.All(places.Zip(places.Skip(1)), p => Assert.Equal(1 / 30d, Math.Abs(p.Second - p.First), .004));
+        Assert.Empty(window.Complaints);
+    }
+
+    private static Task<double> Where(Person coach) => coach.Page.EvaluateExpressionAsync<double>("parseFloat(document.getElementById('where').textContent)");
+
     private static async Task Chooses(Person coach)
     {
         var path = Path.Combine(Directory.CreateTempSubdirectory("coachoffice-clip-").FullName, "swing.mp4");
