@@ -85,6 +85,13 @@ public sealed class MediaItem
         (TakeId, Moment, Marks) = (take, moment, marks);
     }
 
+    /// <summary>Says which take a clip shows.</summary>
+    public void Shows(TakeId take)
+    {
+        if (Kind != MediaKind.Clip) throw new InvalidOperationException("What a still shows is said with its marks.");
+        TakeId = take;
+    }
+
     /// <summary>A new clip, as it came: it is never written anew, since nothing here reads moving pictures.</summary>
     public static MediaItem Clip(MediaId id, Lesson lesson, KeptContent clip, AccountId by, Instant now)
     {

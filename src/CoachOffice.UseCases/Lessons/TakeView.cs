@@ -1,5 +1,6 @@
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
+using CoachOffice.Domain.Media;
 using CoachOffice.Domain.Students;
 using NodaTime;
 
@@ -31,4 +32,7 @@ public sealed record TakeView
 
     /// <summary>Standing readings by row of the measure.</summary>
     public required IReadOnlyList<TakeReading> Readings { get; init; }
+
+    /// <summary>Its clips, where they may be shown.</summary>
+    public IReadOnlyList<MediaId> Clips { get; init; } = [];
 }

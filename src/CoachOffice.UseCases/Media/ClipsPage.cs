@@ -20,6 +20,7 @@ public sealed class ClipsPage(OfficeDb db, MediaConsents consents, MediaSettings
             Student = student,
             Permission = await consents.For(student, stop),
             Clips = await db.MediaItems.AsNoTracking().Where(m => m.LessonId == lesson && m.Kind == MediaKind.Clip).OrderBy(m => m.AddedAt).ThenBy(m => m.Id).ToListAsync(stop),
+            Takes = await db.Takes.AsNoTracking().Where(t => t.LessonId == lesson).ToListAsync(stop),
             Used = await db.MediaItems.SumAsync(m => m.Bytes, stop),
             Quota = settings.Quota,
             Largest = settings.LargestClip,

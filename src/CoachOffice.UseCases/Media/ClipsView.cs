@@ -18,6 +18,9 @@ public sealed record ClipsView
     /// <summary>In the order they were added.</summary>
     public required IReadOnlyList<MediaItem> Clips { get; init; }
 
+    /// <summary>The takes the clips show, where somebody said.</summary>
+    public required IReadOnlyList<Take> Takes { get; init; }
+
     /// <summary>Bytes of all stills and clips of the practice.</summary>
     public required long Used { get; init; }
 
@@ -26,4 +29,11 @@ public sealed record ClipsView
 
     /// <summary>So many bytes one clip may have.</summary>
     public required long Largest { get; init; }
+
+    /// <summary>The take a clip shows; null while nobody said.</summary>
+    public Take? TakeOf(MediaItem clip)
+    {
+        ArgumentNullException.ThrowIfNull(clip);
+        return Takes.FirstOrDefault(t => t.Id == clip.TakeId);
+    }
 }

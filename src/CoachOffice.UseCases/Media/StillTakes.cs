@@ -24,11 +24,17 @@ public sealed class StillTakes(OfficeDb db, MediaDoor door)
     }
 
     /// <summary>The take that shows a swing from a view; a new one when there is none.</summary>
-    public async Task<Take> For(LessonId lesson, StillShows shows, CancellationToken stop)
+    public Task<Take> For(LessonId lesson, StillShows shows, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(shows);
-        if (await db.Takes.SingleOrDefaultAsync(t => t.LessonId == lesson && t.View == shows.View && t.Swing == shows.Swing, stop) is { } known) return known;
-        var take = Take.Of(TakeId.From(door.NewId()), lesson, shows.View, shows.Swing, door.Now);
+        return For(lesson, shows.View, shows.Swing, stop);
+    }
+
+    /// <summary>The same of what moves.</summary>
+    public async Task<Take> For(LessonId lesson, View view, int swing, CancellationToken stop)
+    {
+        if (await db.Takes.SingleOrDefaultAsync(t => t.LessonId == lesson && t.View == view && t.Swing == swing, stop) is { } known) return known;
+        var take = Take.Of(TakeId.From(door.NewId()), lesson, view, swing, door.Now);
         db.Takes.Add(take);
         return take;
     }
