@@ -80,6 +80,25 @@ public sealed class NothingIsLostTests(Chromium chromium) : IClassFixture<Chromi
         Assert.Equal(("14 15", 1), (await coach.Whole(), await Saves(office)));
     }
 
+    /// <summary>Another sheet is fetched with what was typed, and saves nothing: until it is saved the device must keep it, whatever page is opened next.</summary>
+    [Fact]
+    public async Task Another_sheet_saves_nothing_so_the_device_goes_on_keeping()
+    {
+        await using var office = new RunningOffice();
+        await using var window = await chromium.Open();
+        var coach = new Person(window, office.Url);
+        await coach.Begins();
+        await coach.TypesTilt("14");
+        await coach.Page.SelectAsync("#SheetKey", "first-look");
+        await coach.Page.WaitForFunctionAsync("() => document.querySelectorAll('[data-reading]').length < 20");
+
+        await coach.GoTo("/plans/00000000-0000-0000-0000-000000000001");
+
+        Assert.Equal((1, 0), (await coach.KeptHere(), await Saves(office)));
+        await coach.GoTo("/students");
+        await coach.Hears("were not saved: a lesson");
+    }
+
     [Fact]
     public async Task Pressed_twice_is_saved_once()
     {

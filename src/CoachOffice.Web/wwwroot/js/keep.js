@@ -73,7 +73,9 @@ export function keepOnDevice(form) {
     if (answer.signedOut) { say('You are signed out. Everything is still kept on this device: sign in again in another tab, then save here.'); return; }
     if (form.dataset.account && answer.account !== form.dataset.account) { say('Somebody else is signed in now, so nothing was sent. It is still kept on this device for you.'); return; }
     if (answer.proof) form.elements['form-proof'].value = answer.proof;
-    write(key, { version, at: Date.now(), values: valuesOf(form), sent: true });
+    // Another sheet is fetched, not saved: what was typed is still only here.
+    const saves = !submitter?.matches('[formaction*="handler=sheet"]');
+    write(key, { version, at: Date.now(), values: valuesOf(form), sent: saves });
     sure = true;
     form.requestSubmit(submitter ?? undefined);
   };
