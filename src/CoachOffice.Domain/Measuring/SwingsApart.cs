@@ -17,16 +17,6 @@ public static class SwingsApart
     /// <summary>Of two values nobody can say which is the odd one.</summary>
     private const int FewestSwings = 3;
 
-    /// <summary>How far a value lies from the median, in robust standard deviations; null when all others are equal to the median.</summary>
-    /// <param name="values">All swings' values, in one unit.</param>
-    /// <param name="position">Which of them, from 0.</param>
-    public static double? RobustDistance(IReadOnlyList<double> values, int position)
-    {
-        ArgumentNullException.ThrowIfNull(values);
-        var spread = Spread(values);
-        return spread > 0 ? Math.Abs(values[position] - values.Median()) / spread : null;
-    }
-
     /// <summary>Positions of the values that stand apart; none of fewer than three. Closer together than one swing scatters, nothing is apart.</summary>
     /// <param name="values">All swings' values, in the measure's unit.</param>
     /// <param name="measure">What was read.</param>
@@ -40,8 +30,11 @@ public static class SwingsApart
         return [.. Enumerable.Range(0, values.Count).Where(i => Math.Abs(values[i] - median) > far)];
     }
 
-    private static double Spread(IReadOnlyList<double> values)
+    /// <summary>Robust standard deviation: 1.483 times the median absolute deviation; 0 where most values are equal.</summary>
+    /// <param name="values">All swings' values, in one unit.</param>
+    public static double Spread(IReadOnlyList<double> values)
     {
+        ArgumentNullException.ThrowIfNull(values);
         var median = values.Median();
         return ToStandardDeviation * values.Select(v => Math.Abs(v - median)).Median();
     }

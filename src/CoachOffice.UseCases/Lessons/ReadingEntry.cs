@@ -9,8 +9,8 @@ namespace CoachOffice.UseCases.Lessons;
 /// <summary>From what was typed into a field of the lesson sheet to readings in the measure's own unit.</summary>
 public static class ReadingEntry
 {
-    // What one import may bring to a lesson; nobody types as many.
-    private const int MostSwings = 500;
+    /// <summary>So many swings a lesson holds of one measure: what one import may bring; nobody types as many.</summary>
+    public const int MostSwings = 500;
 
     /// <summary>True where a protractor read from the ground on the target side makes sense: leans seen face-on.</summary>
     public static bool TakesAsRead(Measure measure)

@@ -34,7 +34,6 @@ public sealed class SetFrameRate(OfficeDb db, PlanDoor door, PlanBooks books, Le
         }
 
         kept.RunsAt(found, rate, door.Ids, door.Now);
-        db.Entry(kept).Property(l => l.Notes).IsModified = true;
         await inputs.Keep(kept, await books.InForce(stop), stop);
         door.Note(actor, "take-frame-rate", AuditSubject.Of(lesson), $"swing:{found.Swing}");
         return await db.TrySave(stop) == Saved.Yes ? lesson : new Refusal(Clash.Code, "The lesson was saved by somebody else at the same moment; look at it again.");

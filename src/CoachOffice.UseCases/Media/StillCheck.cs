@@ -8,7 +8,9 @@ namespace CoachOffice.UseCases.Media;
 /// <summary>What has to hold of what is said and marked on a still.</summary>
 public static class StillCheck
 {
-    private const int MostSwings = 30;
+    /// <summary>So many filmed swings a lesson has at most.</summary>
+    internal const int MostSwings = 30;
+
     private const double MostOffSquare = 45;
     private const double ShortestKnown = 5;
     private const double LongestKnown = 1000;

@@ -8,10 +8,10 @@ public sealed class SwingsApartTests
     private static readonly double[] Published = [100.3, 100.2, 100.1, 100.0, 100.0, 100.0, 99.9, 99.7, 99.5, 95.7];
 
     [Fact]
-    public void The_distance_of_the_odd_result_is_the_published_one() => Assert.Equal(19.33, SwingsApart.RobustDistance(Published, 9)!.Value, 5e-3);
+    public void The_distance_of_the_odd_result_is_the_published_one() => Assert.Equal(19.33, (100 - 95.7) / SwingsApart.Spread(Published), 5e-3);
 
     [Fact]
-    public void Where_most_are_equal_there_is_no_distance() => Assert.Null(SwingsApart.RobustDistance([14, 14, 14, 20], 3));
+    public void Where_most_are_equal_there_is_no_spread() => Assert.Equal(0, SwingsApart.Spread([14, 14, 14, 20]));
 
     [Fact]
     public void The_published_odd_result_stands_apart_from_readings_as_fine_as_it() =>

@@ -116,7 +116,7 @@ public abstract class SheetsAndTakesTests(OfficeFixture fixture)
         await office.Must((SetFrameRate set) => set.Of(lesson, take.Id, "60", office.Coach));
 
         var view = (await office.Do((TakePage page) => page.Of(lesson, take.Id)))!;
-        Assert.Equal((60d, 1, "Slow Video"), (view.FrameRate, view.Swing, view.StudentName));
+        Assert.Equal((60d, 1, "Slow Video", 3), (view.FrameRate, view.Swing, view.StudentName, view.Version));
         Assert.Equal(["address-spine-tilt", Scene.HeadShift, "impact-spine-tilt"], view.Readings.Select(r => r.Measure.Id.Value).Order(StringComparer.Ordinal));
         var tilt = (await Open(office, lesson, office.Coach, null)).Findings.Single(f => f.Measure.Id.Value == "impact-spine-tilt");
         Assert.Equal(Grade.Borderline, tilt.Grade);

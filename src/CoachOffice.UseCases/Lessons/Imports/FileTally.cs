@@ -8,7 +8,7 @@ namespace CoachOffice.UseCases.Lessons.Imports;
 internal sealed class FileTally(IReadOnlyList<RowMeasure> columns)
 {
     /// <summary>More swings of one day with one club than this are not one person's lesson.</summary>
-    public const int MostSwings = 500;
+    public const int MostSwings = ReadingEntry.MostSwings;
 
     private const int MostNoted = 200;
 
