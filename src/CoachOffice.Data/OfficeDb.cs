@@ -2,6 +2,7 @@ using CoachOffice.Data.Access;
 using CoachOffice.Data.Columns;
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.FollowUps;
+using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Lessons.Imports;
 using CoachOffice.Domain.Measuring;
@@ -26,6 +27,8 @@ public sealed class OfficeDb(DbContextOptions<OfficeDb> options)
     public DbSet<AuditEntry> AuditEntries => Set<AuditEntry>();
 
     public DbSet<Student> Students => Set<Student>();
+
+    public DbSet<Payer> Payers => Set<Payer>();
 
     public DbSet<Lesson> Lessons => Set<Lesson>();
 

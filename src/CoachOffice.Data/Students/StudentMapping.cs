@@ -1,4 +1,5 @@
 using CoachOffice.Data.Columns;
+using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Students;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
@@ -18,6 +19,7 @@ internal sealed class StudentMapping : IEntityTypeConfiguration<Student>
         builder.Property(s => s.Kit).AsJson();
         builder.Property(s => s.Limits).AsJson();
         builder.Ignore(s => s.FullName);
+        builder.HasOne<Payer>().WithMany().HasForeignKey(s => s.PayerId);
 
         // Lists are sorted by it too: one order on every database. With these columns a search reads the index alone until it has its page; the narrow one counts.
         builder.HasIndex(s => new { s.ArchivedAt, s.SearchText, s.Id });

@@ -1,3 +1,4 @@
+using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Measuring;
 using NodaTime;
 
@@ -23,6 +24,9 @@ public sealed class Student
     public LocalDate? BirthDate { get; private set; }
 
     public Guardian? Guardian { get; private set; }
+
+    /// <summary>Who pays for the lessons; students with the same payer are a household. Null until the first charge.</summary>
+    public PayerId? PayerId { get; private set; }
 
     public Hand Hand { get; private set; }
 
@@ -96,6 +100,9 @@ public sealed class Student
         if (BirthDate is { } born && Ages.IsMinor(born, day)) return Guardian is { } g ? new MailRecipient(g.Name, g.Email, true) : null;
         return Email.Length > 0 ? new MailRecipient(FullName, Email, false) : null;
     }
+
+    /// <summary>Says who pays from now on; what was charged before stays with whom it was charged to.</summary>
+    public void PaidBy(PayerId payer) => PayerId = payer;
 
     public void Archive(Instant now) => ArchivedAt ??= now;
 

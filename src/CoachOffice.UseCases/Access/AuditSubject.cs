@@ -1,4 +1,5 @@
 using CoachOffice.Domain.Access;
+using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Media;
 using CoachOffice.Domain.Plans;
@@ -12,6 +13,8 @@ namespace CoachOffice.UseCases.Access;
 public sealed record AuditSubject(string Kind, Guid Id)
 {
     public static AuditSubject Of(StudentId id) => new("student", id.Value);
+
+    public static AuditSubject Of(PayerId id) => new("payer", id.Value);
 
     public static AuditSubject Of(LessonId id) => new("lesson", id.Value);
 

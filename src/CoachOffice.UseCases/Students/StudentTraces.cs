@@ -28,6 +28,7 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         await FromPlans(id, actor, now, stop);
         await FromCheckIns(id, stop);
         await FromRetests(id, now, stop);
+        await FromPayer(student, now, stop);
         await db.PrivateLinks.Where(l => l.StudentId == id).ExecuteDeleteAsync(stop);
         var pictures = await FromMedia(id, stop);
         var swings = await FromDevices(id, stop);
@@ -102,6 +103,16 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
     {
         var open = await db.Retests.Where(r => r.StudentId == id && (r.Status == RetestStatus.Ready || r.Status == RetestStatus.InProgress)).ToListAsync(stop);
         foreach (var retest in open) retest.Cancel(now);
+        await db.SaveChangesAsync(stop);
+    }
+
+    // A household's payer stays while they pay for somebody else who is still here.
+    private async Task FromPayer(Student student, Instant now, CancellationToken stop)
+    {
+        if (student.PayerId is not { } id) return;
+        if (await db.Students.AnyAsync(s => s.PayerId == id && s.Id != student.Id && s.ErasedAt == null, stop)) return;
+        var payer = await db.Payers.SingleAsync(p => p.Id == id, stop);
+        payer.Erase(now);
         await db.SaveChangesAsync(stop);
     }
 

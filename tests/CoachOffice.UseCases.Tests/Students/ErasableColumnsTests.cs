@@ -9,7 +9,7 @@ public sealed class ErasableColumnsTests(SqliteOffice fixture) : IClassFixture<S
 {
     private static readonly string[] Erased =
     [
-        "CheckIns.Comment", "DeviceFiles.Answers", "DeviceFiles.ByName", "DeviceFiles.ImportedSha256", "DeviceFiles.Name", "DeviceFiles.Outcome", "DeviceFiles.Sha256", "LessonInputs.Json", "Lessons.Notes", "Lessons.Observations", "MediaConsents.GivenBy", "Messages.Reason", "PlanChanges.Reason", "PlanEdits.Changed", "PlanEdits.Comment",
+        "CheckIns.Comment", "DeviceFiles.Answers", "DeviceFiles.ByName", "DeviceFiles.ImportedSha256", "DeviceFiles.Name", "DeviceFiles.Outcome", "DeviceFiles.Sha256", "LessonInputs.Json", "Lessons.Notes", "Lessons.Observations", "MediaConsents.GivenBy", "Messages.Reason", "Payers.Email", "Payers.Name", "Payers.PostalAddress", "PlanChanges.Reason", "PlanEdits.Changed", "PlanEdits.Comment",
         "PlanEdits.Original", "PlanStages.Drills", "PlanStages.Gate", "Plans.HoldReason", "Plans.IfThen", "Plans.Message", "SheetSends.Content", "StoredDrafts.InputJson",
         "StoredDrafts.InputSha256", "StoredDrafts.Json", "Students.Email", "Students.FamilyName", "Students.GivenName", "Students.Goals", "Students.Guardian",
         "Students.Kit", "Students.Limits", "Students.Notes", "Students.Phone", "Students.SearchText",

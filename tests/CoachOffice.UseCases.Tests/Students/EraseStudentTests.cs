@@ -29,7 +29,7 @@ public abstract class EraseStudentTests(OfficeFixture fixture)
         var office = fixture.Office;
         var student = await Everywhere(office);
         var letter = await Letter(office, student);
-        Assert.True((await TextSearch.Everywhere(office, Trace)).Count >= 18, "The test lost sight of places where a person's words are kept.");
+        Assert.True((await TextSearch.Everywhere(office, Trace)).Count >= 21, "The test lost sight of places where a person's words are kept.");
 
         await office.Must((EraseStudent erase) => erase.ForGood(student, office.Owner));
 

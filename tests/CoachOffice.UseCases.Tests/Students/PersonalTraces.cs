@@ -1,5 +1,6 @@
 using CoachOffice.Data;
 using CoachOffice.Domain.FollowUps;
+using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Media;
@@ -27,12 +28,21 @@ internal static class PersonalTraces
             Retest.Ask(ids.Next(), plan, plan.Stages[0], new LocalDate(2026, 3, 20), false),
             Message.Due(ids.Next(), NudgeOf(plan, now), now));
         db.Add(MediaConsent.Give(ids.Next(), plan.StudentId, "Zebulon's mother", new LocalDate(2026, 3, 1), lesson.CoachId, now));
+        await PayBy(db, plan.StudentId, ids, now);
         var input = LessonInput.Of(lesson);
         input.Draft(lesson.Club, "{\"student\":\"Zebulon\"}");
         db.Add(input);
         var draft = await db.StoredDrafts.SingleAsync(d => d.Id == plan.DraftId);
         db.Entry(draft).State = EntityState.Detached;
         db.Add(draft with { Id = DraftId.From(ids.Next()), Json = "{\"said\":\"Zebulon\"}", InputJson = "{\"student\":\"Zebulon\"}" });
+    }
+
+    private static async Task PayBy(OfficeDb db, StudentId id, SeededIds ids, Instant now)
+    {
+        var details = new PayerDetails { Name = "Zebulon's mother", Email = "zebulon-pays@example.org", PostalAddress = "1 Zebulon Lane\nTown" };
+        var payer = Payer.Register(PayerId.From(ids.Next()), details, now);
+        db.Add(payer);
+        (await db.Students.SingleAsync(s => s.Id == id)).PaidBy(payer.Id);
     }
 
     private static void OnPlan(Plan plan, SeededIds ids, Instant now)
