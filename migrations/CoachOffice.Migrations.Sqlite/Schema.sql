@@ -44,6 +44,16 @@ CREATE TABLE "DataProtectionKeys" (
     "Xml" TEXT NULL
 );
 
+CREATE TABLE "Payers" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Payers" PRIMARY KEY,
+    "Name" TEXT NOT NULL,
+    "Email" TEXT NOT NULL,
+    "PostalAddress" TEXT NOT NULL,
+    "AddedAt" TEXT NOT NULL,
+    "ErasedAt" TEXT NULL,
+    "Version" INTEGER NOT NULL
+);
+
 CREATE TABLE "Practices" (
     "Id" TEXT NOT NULL CONSTRAINT "PK_Practices" PRIMARY KEY,
     "Name" TEXT NOT NULL,
@@ -98,33 +108,6 @@ CREATE TABLE "ShippedBooks" (
     "KeptAt" TEXT NOT NULL
 );
 
-CREATE TABLE "Students" (
-    "Id" TEXT NOT NULL CONSTRAINT "PK_Students" PRIMARY KEY,
-    "GivenName" TEXT NOT NULL,
-    "FamilyName" TEXT NOT NULL,
-    "Email" TEXT NOT NULL,
-    "Phone" TEXT NOT NULL,
-    "BirthDate" TEXT NULL,
-    "Guardian" TEXT NULL,
-    "Hand" TEXT NOT NULL,
-    "Level" TEXT NOT NULL,
-    "Goals" TEXT NOT NULL,
-    "Kit" TEXT NOT NULL,
-    "Room" TEXT NOT NULL,
-    "MinutesPerWeek" INTEGER NOT NULL,
-    "DaysPerWeek" INTEGER NOT NULL,
-    "Limits" TEXT NOT NULL,
-    "ClubSpeedGoalMetresPerSecond" REAL NULL,
-    "HeightCm" REAL NULL,
-    "Notes" TEXT NOT NULL,
-    "SearchText" TEXT NOT NULL,
-    "AddedAt" TEXT NOT NULL,
-    "ArchivedAt" TEXT NULL,
-    "ErasedAt" TEXT NULL,
-    "MessagesStoppedAt" TEXT NULL,
-    "Version" INTEGER NOT NULL
-);
-
 CREATE TABLE "AccountClaims" (
     "Id" INTEGER NOT NULL CONSTRAINT "PK_AccountClaims" PRIMARY KEY AUTOINCREMENT,
     "UserId" TEXT NOT NULL,
@@ -156,6 +139,35 @@ CREATE TABLE "AccountTokens" (
     "Value" TEXT NULL,
     CONSTRAINT "PK_AccountTokens" PRIMARY KEY ("UserId", "LoginProvider", "Name"),
     CONSTRAINT "FK_AccountTokens_Accounts_UserId" FOREIGN KEY ("UserId") REFERENCES "Accounts" ("Id") ON DELETE CASCADE
+);
+
+CREATE TABLE "Students" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Students" PRIMARY KEY,
+    "GivenName" TEXT NOT NULL,
+    "FamilyName" TEXT NOT NULL,
+    "Email" TEXT NOT NULL,
+    "Phone" TEXT NOT NULL,
+    "BirthDate" TEXT NULL,
+    "Guardian" TEXT NULL,
+    "PayerId" TEXT NULL,
+    "Hand" TEXT NOT NULL,
+    "Level" TEXT NOT NULL,
+    "Goals" TEXT NOT NULL,
+    "Kit" TEXT NOT NULL,
+    "Room" TEXT NOT NULL,
+    "MinutesPerWeek" INTEGER NOT NULL,
+    "DaysPerWeek" INTEGER NOT NULL,
+    "Limits" TEXT NOT NULL,
+    "ClubSpeedGoalMetresPerSecond" REAL NULL,
+    "HeightCm" REAL NULL,
+    "Notes" TEXT NOT NULL,
+    "SearchText" TEXT NOT NULL,
+    "AddedAt" TEXT NOT NULL,
+    "ArchivedAt" TEXT NULL,
+    "ErasedAt" TEXT NULL,
+    "MessagesStoppedAt" TEXT NULL,
+    "Version" INTEGER NOT NULL,
+    CONSTRAINT "FK_Students_Payers_PayerId" FOREIGN KEY ("PayerId") REFERENCES "Payers" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "AccountRoles" (
@@ -544,6 +556,8 @@ CREATE INDEX "IX_Messages_State_DueAt" ON "Messages" ("State", "DueAt");
 
 CREATE INDEX "IX_Messages_StudentId" ON "Messages" ("StudentId");
 
+CREATE INDEX "IX_Payers_Name_Id" ON "Payers" ("Name", "Id");
+
 CREATE INDEX "IX_PlanChanges_PlanId" ON "PlanChanges" ("PlanId");
 
 CREATE INDEX "IX_PlanEdits_PlanId" ON "PlanEdits" ("PlanId");
@@ -612,10 +626,12 @@ CREATE INDEX "IX_Students_ArchivedAt" ON "Students" ("ArchivedAt");
 
 CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt", "SearchText", "Id");
 
+CREATE INDEX "IX_Students_PayerId" ON "Students" ("PayerId");
+
 CREATE UNIQUE INDEX "IX_Takes_LessonId_View_Swing" ON "Takes" ("LessonId", "View", "Swing");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261126231705_FirstOrder', '10.0.15');
+VALUES ('20261127080623_FirstOrder', '10.0.15');
 
 COMMIT;
 

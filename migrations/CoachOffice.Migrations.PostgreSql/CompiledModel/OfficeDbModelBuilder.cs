@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("96efdeb6-efc4-4735-a811-9d77ff5f4ca8"), entityTypeCount: 38)
+            : base(skipDetectChanges: false, modelId: new Guid("dd8d96fe-0ae5-4be4-9fbc-6b5b2b37298e"), entityTypeCount: 39)
         {
         }
 
@@ -23,6 +23,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var practice = PracticeEntityType.Create(this);
             var privateLink = PrivateLinkEntityType.Create(this);
             var message = MessageEntityType.Create(this);
+            var payer = PayerEntityType.Create(this);
             var deviceFile = DeviceFileEntityType.Create(this);
             var rememberedColumns = RememberedColumnsEntityType.Create(this);
             var lesson = LessonEntityType.Create(this);
@@ -95,6 +96,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             StoredDraftEntityType.CreateForeignKey1(storedDraft, lesson);
             StoredDraftEntityType.CreateForeignKey2(storedDraft, keptRulebook);
             StoredDraftEntityType.CreateForeignKey3(storedDraft, student);
+            StudentEntityType.CreateForeignKey1(student, payer);
             IdentityPasskeyDataEntityType.CreateForeignKey1(identityPasskeyData, identityUserPasskey);
             IdentityRoleClaimEntityType.CreateForeignKey1(identityRoleClaim, identityRole);
             IdentityUserClaimEntityType.CreateForeignKey1(identityUserClaim, account);
@@ -109,6 +111,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             PracticeEntityType.CreateAnnotations(practice);
             PrivateLinkEntityType.CreateAnnotations(privateLink);
             MessageEntityType.CreateAnnotations(message);
+            PayerEntityType.CreateAnnotations(payer);
             DeviceFileEntityType.CreateAnnotations(deviceFile);
             RememberedColumnsEntityType.CreateAnnotations(rememberedColumns);
             LessonEntityType.CreateAnnotations(lesson);

@@ -3,7 +3,9 @@ using System;
 using System.Collections.Generic;
 using System.Reflection;
 using CoachOffice.Data.Columns;
+using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Students;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.ChangeTracking;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Metadata;
@@ -25,8 +27,9 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 "CoachOffice.Domain.Students.Student",
                 typeof(Student),
                 baseEntityType,
-                propertyCount: 24,
-                unnamedIndexCount: 2,
+                propertyCount: 25,
+                foreignKeyCount: 1,
+                unnamedIndexCount: 3,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -224,6 +227,15 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 fieldInfo: typeof(Student).GetField("<Notes>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly));
             notes.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
+            var payerId = runtimeEntityType.AddProperty(
+                "PayerId",
+                typeof(PayerId?),
+                propertyInfo: typeof(Student).GetProperty("PayerId", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Student).GetField("<PayerId>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new Ids<PayerId, Guid>());
+            payerId.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
             var phone = runtimeEntityType.AddProperty(
                 "Phone",
                 typeof(string),
@@ -265,9 +277,22 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 new[] { archivedAt });
 
             var index0 = runtimeEntityType.AddIndex(
+                new[] { payerId });
+
+            var index1 = runtimeEntityType.AddIndex(
                 new[] { archivedAt, searchText, id });
 
             return runtimeEntityType;
+        }
+
+        public static RuntimeForeignKey CreateForeignKey1(RuntimeEntityType declaringEntityType, RuntimeEntityType principalEntityType)
+        {
+            var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("PayerId") },
+                principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Id") }),
+                principalEntityType,
+                deleteBehavior: DeleteBehavior.Restrict);
+
+            return runtimeForeignKey;
         }
 
         public static void CreateAnnotations(RuntimeEntityType runtimeEntityType)

@@ -332,6 +332,43 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.ToTable("Messages", (string)null);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Ledger.Payer", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("AddedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Email")
+                        .IsRequired()
+                        .HasMaxLength(254)
+                        .HasColumnType("character varying(254)");
+
+                    b.Property<DateTime?>("ErasedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(250)
+                        .HasColumnType("character varying(250)");
+
+                    b.Property<string>("PostalAddress")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Name", "Id");
+
+                    b.ToTable("Payers", (string)null);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.Lessons.Imports.DeviceFile", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1358,6 +1395,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<Guid?>("PayerId")
+                        .HasColumnType("uuid");
+
                     b.Property<string>("Phone")
                         .IsRequired()
                         .HasColumnType("text");
@@ -1379,6 +1419,8 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.HasKey("Id");
 
                     b.HasIndex("ArchivedAt");
+
+                    b.HasIndex("PayerId");
 
                     b.HasIndex("ArchivedAt", "SearchText", "Id");
 
@@ -1840,6 +1882,14 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         .HasForeignKey("StudentId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Students.Student", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Ledger.Payer", null)
+                        .WithMany()
+                        .HasForeignKey("PayerId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityRoleClaim<System.Guid>", b =>

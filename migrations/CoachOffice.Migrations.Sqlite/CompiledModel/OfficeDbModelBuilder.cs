@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("df9106d4-e460-43cc-980c-1046b6e55c04"), entityTypeCount: 38)
+            : base(skipDetectChanges: false, modelId: new Guid("6a5d0f13-1c08-4939-8e0f-b13f2a36a7d8"), entityTypeCount: 39)
         {
         }
 
@@ -22,6 +22,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var practice = PracticeEntityType.Create(this);
             var privateLink = PrivateLinkEntityType.Create(this);
             var message = MessageEntityType.Create(this);
+            var payer = PayerEntityType.Create(this);
             var deviceFile = DeviceFileEntityType.Create(this);
             var rememberedColumns = RememberedColumnsEntityType.Create(this);
             var lesson = LessonEntityType.Create(this);
@@ -94,6 +95,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             StoredDraftEntityType.CreateForeignKey1(storedDraft, lesson);
             StoredDraftEntityType.CreateForeignKey2(storedDraft, keptRulebook);
             StoredDraftEntityType.CreateForeignKey3(storedDraft, student);
+            StudentEntityType.CreateForeignKey1(student, payer);
             IdentityPasskeyDataEntityType.CreateForeignKey1(identityPasskeyData, identityUserPasskey);
             IdentityRoleClaimEntityType.CreateForeignKey1(identityRoleClaim, identityRole);
             IdentityUserClaimEntityType.CreateForeignKey1(identityUserClaim, account);
@@ -108,6 +110,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             PracticeEntityType.CreateAnnotations(practice);
             PrivateLinkEntityType.CreateAnnotations(privateLink);
             MessageEntityType.CreateAnnotations(message);
+            PayerEntityType.CreateAnnotations(payer);
             DeviceFileEntityType.CreateAnnotations(deviceFile);
             RememberedColumnsEntityType.CreateAnnotations(rememberedColumns);
             LessonEntityType.CreateAnnotations(lesson);

@@ -3,7 +3,9 @@ using System;
 using System.Collections.Generic;
 using System.Reflection;
 using CoachOffice.Data.Columns;
+using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Students;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.ChangeTracking;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Metadata;
@@ -24,8 +26,9 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 "CoachOffice.Domain.Students.Student",
                 typeof(Student),
                 baseEntityType,
-                propertyCount: 24,
-                unnamedIndexCount: 2,
+                propertyCount: 25,
+                foreignKeyCount: 1,
+                unnamedIndexCount: 3,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -203,6 +206,14 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 propertyInfo: typeof(Student).GetProperty("Notes", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(Student).GetField("<Notes>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly));
 
+            var payerId = runtimeEntityType.AddProperty(
+                "PayerId",
+                typeof(PayerId?),
+                propertyInfo: typeof(Student).GetProperty("PayerId", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Student).GetField("<PayerId>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new Ids<PayerId, Guid>());
+
             var phone = runtimeEntityType.AddProperty(
                 "Phone",
                 typeof(string),
@@ -240,9 +251,22 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 new[] { archivedAt });
 
             var index0 = runtimeEntityType.AddIndex(
+                new[] { payerId });
+
+            var index1 = runtimeEntityType.AddIndex(
                 new[] { archivedAt, searchText, id });
 
             return runtimeEntityType;
+        }
+
+        public static RuntimeForeignKey CreateForeignKey1(RuntimeEntityType declaringEntityType, RuntimeEntityType principalEntityType)
+        {
+            var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("PayerId") },
+                principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Id") }),
+                principalEntityType,
+                deleteBehavior: DeleteBehavior.Restrict);
+
+            return runtimeForeignKey;
         }
 
         public static void CreateAnnotations(RuntimeEntityType runtimeEntityType)

@@ -74,6 +74,23 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "Payers",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", maxLength: 250, nullable: false),
+                    Email = table.Column<string>(type: "TEXT", maxLength: 254, nullable: false),
+                    PostalAddress = table.Column<string>(type: "TEXT", maxLength: 500, nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    ErasedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Payers", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Practices",
                 columns: table => new
                 {
@@ -170,40 +187,6 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 });
 
             migrationBuilder.CreateTable(
-                name: "Students",
-                columns: table => new
-                {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    GivenName = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
-                    FamilyName = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
-                    Email = table.Column<string>(type: "TEXT", maxLength: 254, nullable: false),
-                    Phone = table.Column<string>(type: "TEXT", nullable: false),
-                    BirthDate = table.Column<DateOnly>(type: "TEXT", nullable: true),
-                    Guardian = table.Column<string>(type: "TEXT", nullable: true),
-                    Hand = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Level = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Goals = table.Column<string>(type: "TEXT", nullable: false),
-                    Kit = table.Column<string>(type: "TEXT", nullable: false),
-                    Room = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    MinutesPerWeek = table.Column<int>(type: "INTEGER", nullable: false),
-                    DaysPerWeek = table.Column<int>(type: "INTEGER", nullable: false),
-                    Limits = table.Column<string>(type: "TEXT", nullable: false),
-                    ClubSpeedGoalMetresPerSecond = table.Column<double>(type: "REAL", nullable: true),
-                    HeightCm = table.Column<double>(type: "REAL", nullable: true),
-                    Notes = table.Column<string>(type: "TEXT", nullable: false),
-                    SearchText = table.Column<string>(type: "TEXT", nullable: false),
-                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    ArchivedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    ErasedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    MessagesStoppedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
-                },
-                constraints: table =>
-                {
-                    table.PrimaryKey("PK_Students", x => x.Id);
-                });
-
-            migrationBuilder.CreateTable(
                 name: "AccountClaims",
                 columns: table => new
                 {
@@ -281,6 +264,47 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         principalTable: "Accounts",
                         principalColumn: "Id",
                         onDelete: ReferentialAction.Cascade);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Students",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    GivenName = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
+                    FamilyName = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
+                    Email = table.Column<string>(type: "TEXT", maxLength: 254, nullable: false),
+                    Phone = table.Column<string>(type: "TEXT", nullable: false),
+                    BirthDate = table.Column<DateOnly>(type: "TEXT", nullable: true),
+                    Guardian = table.Column<string>(type: "TEXT", nullable: true),
+                    PayerId = table.Column<Guid>(type: "TEXT", nullable: true),
+                    Hand = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Level = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Goals = table.Column<string>(type: "TEXT", nullable: false),
+                    Kit = table.Column<string>(type: "TEXT", nullable: false),
+                    Room = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    MinutesPerWeek = table.Column<int>(type: "INTEGER", nullable: false),
+                    DaysPerWeek = table.Column<int>(type: "INTEGER", nullable: false),
+                    Limits = table.Column<string>(type: "TEXT", nullable: false),
+                    ClubSpeedGoalMetresPerSecond = table.Column<double>(type: "REAL", nullable: true),
+                    HeightCm = table.Column<double>(type: "REAL", nullable: true),
+                    Notes = table.Column<string>(type: "TEXT", nullable: false),
+                    SearchText = table.Column<string>(type: "TEXT", nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    ArchivedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    ErasedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    MessagesStoppedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Students", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Students_Payers_PayerId",
+                        column: x => x.PayerId,
+                        principalTable: "Payers",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
                 });
 
             migrationBuilder.CreateTable(
@@ -1135,6 +1159,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 column: "StudentId");
 
             migrationBuilder.CreateIndex(
+                name: "IX_Payers_Name_Id",
+                table: "Payers",
+                columns: new[] { "Name", "Id" });
+
+            migrationBuilder.CreateIndex(
                 name: "IX_PlanChanges_PlanId",
                 table: "PlanChanges",
                 column: "PlanId");
@@ -1308,6 +1337,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 columns: new[] { "ArchivedAt", "SearchText", "Id" });
 
             migrationBuilder.CreateIndex(
+                name: "IX_Students_PayerId",
+                table: "Students",
+                column: "PayerId");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Takes_LessonId_View_Swing",
                 table: "Takes",
                 columns: new[] { "LessonId", "View", "Swing" },
@@ -1427,6 +1461,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
             migrationBuilder.DropTable(
                 name: "Students");
+
+            migrationBuilder.DropTable(
+                name: "Payers");
         }
     }
 }

@@ -75,6 +75,23 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "Payers",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Name = table.Column<string>(type: "character varying(250)", maxLength: 250, nullable: false),
+                    Email = table.Column<string>(type: "character varying(254)", maxLength: 254, nullable: false),
+                    PostalAddress = table.Column<string>(type: "character varying(500)", maxLength: 500, nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    ErasedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Payers", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Practices",
                 columns: table => new
                 {
@@ -171,40 +188,6 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 });
 
             migrationBuilder.CreateTable(
-                name: "Students",
-                columns: table => new
-                {
-                    Id = table.Column<Guid>(type: "uuid", nullable: false),
-                    GivenName = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
-                    FamilyName = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
-                    Email = table.Column<string>(type: "character varying(254)", maxLength: 254, nullable: false),
-                    Phone = table.Column<string>(type: "text", nullable: false),
-                    BirthDate = table.Column<DateOnly>(type: "date", nullable: true),
-                    Guardian = table.Column<string>(type: "text", nullable: true),
-                    Hand = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    Level = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    Goals = table.Column<string>(type: "text", nullable: false),
-                    Kit = table.Column<string>(type: "text", nullable: false),
-                    Room = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
-                    MinutesPerWeek = table.Column<int>(type: "integer", nullable: false),
-                    DaysPerWeek = table.Column<int>(type: "integer", nullable: false),
-                    Limits = table.Column<string>(type: "text", nullable: false),
-                    ClubSpeedGoalMetresPerSecond = table.Column<double>(type: "double precision", nullable: true),
-                    HeightCm = table.Column<double>(type: "double precision", nullable: true),
-                    Notes = table.Column<string>(type: "text", nullable: false),
-                    SearchText = table.Column<string>(type: "text", nullable: false, collation: "C"),
-                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
-                    ArchivedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
-                    ErasedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
-                    MessagesStoppedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
-                    Version = table.Column<int>(type: "integer", nullable: false)
-                },
-                constraints: table =>
-                {
-                    table.PrimaryKey("PK_Students", x => x.Id);
-                });
-
-            migrationBuilder.CreateTable(
                 name: "AccountClaims",
                 columns: table => new
                 {
@@ -282,6 +265,47 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         principalTable: "Accounts",
                         principalColumn: "Id",
                         onDelete: ReferentialAction.Cascade);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Students",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    GivenName = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    FamilyName = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    Email = table.Column<string>(type: "character varying(254)", maxLength: 254, nullable: false),
+                    Phone = table.Column<string>(type: "text", nullable: false),
+                    BirthDate = table.Column<DateOnly>(type: "date", nullable: true),
+                    Guardian = table.Column<string>(type: "text", nullable: true),
+                    PayerId = table.Column<Guid>(type: "uuid", nullable: true),
+                    Hand = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Level = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Goals = table.Column<string>(type: "text", nullable: false),
+                    Kit = table.Column<string>(type: "text", nullable: false),
+                    Room = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    MinutesPerWeek = table.Column<int>(type: "integer", nullable: false),
+                    DaysPerWeek = table.Column<int>(type: "integer", nullable: false),
+                    Limits = table.Column<string>(type: "text", nullable: false),
+                    ClubSpeedGoalMetresPerSecond = table.Column<double>(type: "double precision", nullable: true),
+                    HeightCm = table.Column<double>(type: "double precision", nullable: true),
+                    Notes = table.Column<string>(type: "text", nullable: false),
+                    SearchText = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    ArchivedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    ErasedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    MessagesStoppedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Students", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Students_Payers_PayerId",
+                        column: x => x.PayerId,
+                        principalTable: "Payers",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
                 });
 
             migrationBuilder.CreateTable(
@@ -1136,6 +1160,11 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 column: "StudentId");
 
             migrationBuilder.CreateIndex(
+                name: "IX_Payers_Name_Id",
+                table: "Payers",
+                columns: new[] { "Name", "Id" });
+
+            migrationBuilder.CreateIndex(
                 name: "IX_PlanChanges_PlanId",
                 table: "PlanChanges",
                 column: "PlanId");
@@ -1309,6 +1338,11 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 columns: new[] { "ArchivedAt", "SearchText", "Id" });
 
             migrationBuilder.CreateIndex(
+                name: "IX_Students_PayerId",
+                table: "Students",
+                column: "PayerId");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Takes_LessonId_View_Swing",
                 table: "Takes",
                 columns: new[] { "LessonId", "View", "Swing" },
@@ -1428,6 +1462,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
             migrationBuilder.DropTable(
                 name: "Students");
+
+            migrationBuilder.DropTable(
+                name: "Payers");
         }
     }
 }
