@@ -1,4 +1,5 @@
 using CoachOffice.Data.Access;
+using CoachOffice.Data.Bookings;
 using CoachOffice.Data.Bulk;
 using CoachOffice.Data.FollowUps;
 using CoachOffice.Data.PostgreSql;
@@ -21,7 +22,7 @@ public static class AddingOfficeDb
         services.AddScoped(p => new ForgetThePast(p.GetRequiredService<IDatabaseKeeper>()));
         services.AddScoped(p => new PrepareDatabase(p.GetRequiredService<OfficeDb>(), p.GetRequiredService<IDatabaseKeeper>()));
         return database.Provider == DatabaseProvider.Sqlite
-            ? services.AddScoped<IOutbox, SqliteOutbox>().AddScoped<IManyRows, SqliteManyRows>().AddScoped<IDatabaseKeeper, SqliteKeeper>()
-            : services.AddScoped<IOutbox, PostgreSqlOutbox>().AddScoped<IManyRows, PostgreSqlManyRows>().AddScoped<IDatabaseKeeper, PostgreSqlKeeper>();
+            ? services.AddScoped<IOutbox, SqliteOutbox>().AddScoped<IManyRows, SqliteManyRows>().AddScoped<ITimeLocks, SqliteTimeLocks>().AddScoped<IDatabaseKeeper, SqliteKeeper>()
+            : services.AddScoped<IOutbox, PostgreSqlOutbox>().AddScoped<IManyRows, PostgreSqlManyRows>().AddScoped<ITimeLocks, PostgreSqlTimeLocks>().AddScoped<IDatabaseKeeper, PostgreSqlKeeper>();
     }
 }

@@ -28,6 +28,18 @@ public static class DatabaseFaults
         _ => $"The database does not answer: {fault.Message} Look at Office:Database:ConnectionString, and whether the server runs.",
     };
 
+    /// <summary>True when a time was taken already: the database's own refusal, should the program ever forget to ask.</summary>
+    public static bool IsTimeTaken(DbUpdateException fault)
+    {
+        ArgumentNullException.ThrowIfNull(fault);
+        return fault.GetBaseException() switch
+        {
+            SqliteException sqlite => sqlite.Message.Contains("time_taken", StringComparison.Ordinal),
+            PostgresException postgres => postgres.SqlState == PostgresErrorCodes.ExclusionViolation,
+            _ => false,
+        };
+    }
+
     /// <summary>True when a row with the same unique key was there already: the same thing done twice, or two at once.</summary>
     public static bool IsDuplicate(DbUpdateException fault)
     {

@@ -1,6 +1,7 @@
 using CoachOffice.Data.Access;
 using CoachOffice.Data.Columns;
 using CoachOffice.Domain.Access;
+using CoachOffice.Domain.Bookings;
 using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Lessons;
@@ -77,6 +78,32 @@ public sealed class OfficeDb(DbContextOptions<OfficeDb> options)
     public DbSet<BookInForce> BooksInForce => Set<BookInForce>();
 
     public DbSet<RulebookWork> RulebookWorks => Set<RulebookWork>();
+
+    public DbSet<Place> Places => Set<Place>();
+
+    public DbSet<Resource> Resources => Set<Resource>();
+
+    public DbSet<Travel> Travels => Set<Travel>();
+
+    public DbSet<Offering> Offerings => Set<Offering>();
+
+    public DbSet<WeeklyHours> WeeklyHours => Set<WeeklyHours>();
+
+    public DbSet<HoursException> HoursExceptions => Set<HoursException>();
+
+    public DbSet<BusyTime> BusyTimes => Set<BusyTime>();
+
+    public DbSet<Booking> Bookings => Set<Booking>();
+
+    public DbSet<Seat> Seats => Set<Seat>();
+
+    public DbSet<TakenTime> TakenTimes => Set<TakenTime>();
+
+    public DbSet<BookingSeries> BookingSeries => Set<BookingSeries>();
+
+    public DbSet<BookingTerms> BookingTerms => Set<BookingTerms>();
+
+    public DbSet<WaitingPlace> WaitingPlaces => Set<WaitingPlace>();
 
     public DbSet<DataProtectionKey> DataProtectionKeys { get; set; } = null!;
 

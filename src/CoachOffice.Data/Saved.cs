@@ -11,4 +11,7 @@ public enum Saved
 
     /// <summary>A row with the same unique key was there already; nothing was kept.</summary>
     WasThere,
+
+    /// <summary>A coach, bay or student is booked at that time already; nothing was kept.</summary>
+    TimeTaken,
 }

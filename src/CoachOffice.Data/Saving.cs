@@ -2,7 +2,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.Data;
 
-/// <summary>Saving with the two expected "no" of a database as a value.</summary>
+/// <summary>Saving with the expected "no" of a database as a value.</summary>
 public static class Saving
 {
     /// <summary>Saves; says when someone else saved the same row meanwhile or the same thing was there already. The context is not to be used further then.</summary>
@@ -21,6 +21,10 @@ public static class Saving
         catch (DbUpdateException fault) when (DatabaseFaults.IsDuplicate(fault))
         {
             return Saved.WasThere;
+        }
+        catch (DbUpdateException fault) when (DatabaseFaults.IsTimeTaken(fault))
+        {
+            return Saved.TimeTaken;
         }
     }
 }

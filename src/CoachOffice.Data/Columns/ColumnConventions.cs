@@ -12,6 +12,8 @@ internal static class ColumnConventions
     {
         conventions.Properties<Instant>().HaveConversion<Instants>();
         conventions.Properties<LocalDate>().HaveConversion<LocalDates>();
+        conventions.Properties<LocalTime>().HaveConversion<LocalTimesOfDay>();
+        conventions.Properties<LocalDateTime>().HaveConversion<LocalDateTimes>().HaveMaxLength(19);
         foreach (var type in typeof(StudentId).Assembly.GetExportedTypes().Where(t => t.IsValueType))
         {
             if (type.IsEnum) conventions.Properties(type).HaveConversion(typeof(EnumWords<>).MakeGenericType(type)).HaveMaxLength(40);

@@ -11,6 +11,6 @@ internal static class ColumnJson
     {
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-        Converters = { new JsonWords(), new JsonDay(), new JsonMeasureId() },
+        Converters = { new JsonWords(), new JsonDay(), new JsonMeasureId(), new JsonGuidIds() },
     };
 }

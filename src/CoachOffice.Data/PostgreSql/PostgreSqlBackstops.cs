@@ -16,5 +16,12 @@ internal static class PostgreSqlBackstops
         FOR EACH ROW EXECUTE FUNCTION "Keep_refuse"('editions of the rulebook never change');
         CREATE OR REPLACE TRIGGER "Keep_StoredDrafts" BEFORE UPDATE ON "StoredDrafts"
         FOR EACH ROW WHEN (NEW."Json" <> '') EXECUTE FUNCTION "Keep_refuse"('stored drafts never change, they can only be emptied');
+        CREATE OR REPLACE TRIGGER "Keep_TakenTimes" BEFORE UPDATE ON "TakenTimes"
+        FOR EACH ROW EXECUTE FUNCTION "Keep_refuse"('taken times never change, they go and come');
+        CREATE EXTENSION IF NOT EXISTS btree_gist;
+        DO $exclusion$ BEGIN
+        IF NOT EXISTS (SELECT 1 FROM pg_constraint WHERE conname = 'Keep_TakenTimes_apart') THEN
+        ALTER TABLE "TakenTimes" ADD CONSTRAINT "Keep_TakenTimes_apart" EXCLUDE USING gist ("Holder" WITH =, tstzrange("From", "Until", '[)') WITH &&), ADD CONSTRAINT "Keep_TakenTimes_span" CHECK ("Until" > "From");
+        END IF; END $exclusion$;
         """;
 }

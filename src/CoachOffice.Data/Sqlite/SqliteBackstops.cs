@@ -23,5 +23,12 @@ internal static class SqliteBackstops
         CREATE TRIGGER IF NOT EXISTS "Keep_StoredDrafts_update" BEFORE UPDATE ON "StoredDrafts"
         WHEN NEW."Json" <> ''
         BEGIN SELECT RAISE(ABORT, 'stored drafts never change, they can only be emptied'); END;
+        CREATE TRIGGER IF NOT EXISTS "Keep_TakenTimes_insert" BEFORE INSERT ON "TakenTimes"
+        WHEN NEW."Until" <= NEW."From" OR EXISTS (
+            SELECT 1 FROM "TakenTimes" AS t
+            WHERE t."Holder" = NEW."Holder" AND t."From" < NEW."Until" AND t."From" > strftime('%Y-%m-%d %H:%M:%f', NEW."From", '-16 hours') AND t."Until" > NEW."From")
+        BEGIN SELECT RAISE(ABORT, 'time_taken'); END;
+        CREATE TRIGGER IF NOT EXISTS "Keep_TakenTimes_update" BEFORE UPDATE ON "TakenTimes"
+        BEGIN SELECT RAISE(ABORT, 'taken times never change, they go and come'); END;
         """;
 }

@@ -10,6 +10,7 @@ public sealed class ErasableColumnsTests(SqliteOffice fixture) : IClassFixture<S
     private static readonly string[] Erased =
     [
         "CheckIns.Comment", "DeviceFiles.Answers", "DeviceFiles.ByName", "DeviceFiles.ImportedSha256", "DeviceFiles.Name", "DeviceFiles.Outcome", "DeviceFiles.Sha256", "LessonInputs.Json", "Lessons.Notes", "Lessons.Observations", "MediaConsents.GivenBy", "Messages.Reason", "Payers.Email", "Payers.Name", "Payers.PostalAddress", "PlanChanges.Reason", "PlanEdits.Changed", "PlanEdits.Comment",
+        "Bookings.Note", "CheckIns.Comment", "DeviceFiles.Answers", "DeviceFiles.ByName", "DeviceFiles.ImportedSha256", "DeviceFiles.Name", "DeviceFiles.Outcome", "DeviceFiles.Sha256", "LessonInputs.Json", "Lessons.Notes", "Lessons.Observations", "MediaConsents.GivenBy", "Messages.Reason", "PlanChanges.Reason", "PlanEdits.Changed", "PlanEdits.Comment",
         "PlanEdits.Original", "PlanStages.Drills", "PlanStages.Gate", "Plans.HoldReason", "Plans.IfThen", "Plans.Message", "SheetSends.Content", "StoredDrafts.InputJson",
         "StoredDrafts.InputSha256", "StoredDrafts.Json", "Students.Email", "Students.FamilyName", "Students.GivenName", "Students.Goals", "Students.Guardian",
         "Students.Kit", "Students.Limits", "Students.Notes", "Students.Phone", "Students.SearchText",
@@ -17,6 +18,8 @@ public sealed class ErasableColumnsTests(SqliteOffice fixture) : IClassFixture<S
 
     private static readonly string[] NeverAboutAStudent =
     [
+        "BookingSeries.FirstStart", "BookingSeries.Rule", "BookingSeries.Zone", "Bookings.LocalStart", "Bookings.SeriesStart", "Bookings.Zone", "BusyTimes.Source", "HoursExceptions.LocalFrom", "HoursExceptions.LocalUntil",
+        "HoursExceptions.Note", "Offerings.Coaches", "Offerings.Name", "Offerings.Places", "Offerings.Resources", "Places.Address", "Places.Name", "Resources.Name",
         "AuditEntries.Action", "AuditEntries.ActorName", "AuditEntries.Detail", "AuditEntries.Subject", "BooksInForce.AdoptedBy", "BooksInForce.Sha256",
         "KeptRulebooks.Sha256", "KeptRulebooks.ShippedSha256", "KeptRulebooks.Text", "Lessons.Sheet", "MediaItems.Marks", "MediaItems.Sha256", "MediaItems.SmallSha256", "Messages.ClaimedBy", "Messages.LastProblem", "Messages.OnceKey", "PlanChanges.By", "PlanEdits.By",
         "PlanEdits.What", "PlanStages.Fault", "Plans.ApprovedBy", "Practices.Currency", "Practices.EmergencyNumber", "Practices.MailFrom", "Practices.Name",
