@@ -1,6 +1,7 @@
 using CoachOffice.Data;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
+using CoachOffice.Domain.Bookings;
 using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
@@ -29,6 +30,7 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         await FromCheckIns(id, stop);
         await FromRetests(id, now, stop);
         await FromPayer(student, now, stop);
+        await FromBookings(id, stop);
         await db.PrivateLinks.Where(l => l.StudentId == id).ExecuteDeleteAsync(stop);
         var pictures = await FromMedia(id, stop);
         var swings = await FromDevices(id, stop);
@@ -41,6 +43,15 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         ArgumentNullException.ThrowIfNull(files);
         foreach (var path in files.Letters.Where(File.Exists)) File.Delete(path);
         await media.DropUnneeded(files.Pictures, stop);
+    }
+
+    // A note may speak of anybody who comes; the lesson itself stays.
+    private async Task FromBookings(StudentId id, CancellationToken stop)
+    {
+        var theirs = db.Seats.Where(s => s.StudentId == id).Select(s => s.BookingId);
+        await db.Bookings.Where(b => theirs.Contains(b.Id)).ExecuteUpdateAsync(b => b.SetProperty(x => x.Note, ""), stop);
+        await db.WaitingPlaces.Where(w => w.StudentId == id && (w.Status == WaitingStatus.Waiting || w.Status == WaitingStatus.Offered))
+            .ExecuteUpdateAsync(w => w.SetProperty(x => x.Status, WaitingStatus.Left), stop);
     }
 
     private async Task<IReadOnlyList<string>> FromMedia(StudentId id, CancellationToken stop)
