@@ -38,10 +38,59 @@ CREATE TABLE "AuditEntries" (
     "Detail" TEXT NULL
 );
 
+CREATE TABLE "BookingSeries" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_BookingSeries" PRIMARY KEY,
+    "Rule" TEXT NOT NULL,
+    "FirstStart" TEXT NOT NULL,
+    "Zone" TEXT NOT NULL,
+    "CreatedAt" TEXT NOT NULL
+);
+
+CREATE TABLE "BookingTerms" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_BookingTerms" PRIMARY KEY,
+    "NoticeHours" INTEGER NOT NULL,
+    "LateFeePercent" INTEGER NOT NULL,
+    "NoShowFeePercent" INTEGER NOT NULL,
+    "LateTakesCredit" INTEGER NOT NULL,
+    "HoldMinutes" INTEGER NOT NULL,
+    "OfferMinutes" INTEGER NOT NULL,
+    "EarliestHours" INTEGER NOT NULL,
+    "LatestDays" INTEGER NOT NULL,
+    "StepMinutes" INTEGER NOT NULL,
+    "Version" INTEGER NOT NULL
+);
+
+CREATE TABLE "BusyTimes" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_BusyTimes" PRIMARY KEY,
+    "CoachId" TEXT NOT NULL,
+    "Source" TEXT NOT NULL,
+    "From" TEXT NOT NULL,
+    "Until" TEXT NOT NULL
+);
+
 CREATE TABLE "DataProtectionKeys" (
     "Id" INTEGER NOT NULL CONSTRAINT "PK_DataProtectionKeys" PRIMARY KEY AUTOINCREMENT,
     "FriendlyName" TEXT NULL,
     "Xml" TEXT NULL
+);
+
+CREATE TABLE "Offerings" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Offerings" PRIMARY KEY,
+    "Name" TEXT NOT NULL,
+    "Kind" TEXT NOT NULL,
+    "PriceMinor" INTEGER NOT NULL,
+    "TaxBasisPoints" INTEGER NOT NULL,
+    "Minutes" INTEGER NOT NULL,
+    "BufferMinutes" INTEGER NOT NULL,
+    "Capacity" INTEGER NOT NULL,
+    "TurnaroundHours" INTEGER NOT NULL,
+    "Places" TEXT NOT NULL,
+    "Coaches" TEXT NOT NULL,
+    "Resources" TEXT NOT NULL,
+    "IsBookable" INTEGER NOT NULL,
+    "AddedAt" TEXT NOT NULL,
+    "ArchivedAt" TEXT NULL,
+    "Version" INTEGER NOT NULL
 );
 
 CREATE TABLE "Payers" (
@@ -51,6 +100,14 @@ CREATE TABLE "Payers" (
     "PostalAddress" TEXT NOT NULL,
     "AddedAt" TEXT NOT NULL,
     "ErasedAt" TEXT NULL,
+    "Version" INTEGER NOT NULL
+);
+
+CREATE TABLE "Places" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Places" PRIMARY KEY,
+    "Name" TEXT NOT NULL,
+    "Address" TEXT NOT NULL,
+    "ArchivedAt" TEXT NULL,
     "Version" INTEGER NOT NULL
 );
 
@@ -170,6 +227,48 @@ CREATE TABLE "Students" (
     CONSTRAINT "FK_Students_Payers_PayerId" FOREIGN KEY ("PayerId") REFERENCES "Payers" ("Id") ON DELETE RESTRICT
 );
 
+CREATE TABLE "HoursExceptions" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_HoursExceptions" PRIMARY KEY,
+    "CoachId" TEXT NULL,
+    "OpenAt" TEXT NULL,
+    "LocalFrom" TEXT NOT NULL,
+    "LocalUntil" TEXT NOT NULL,
+    "From" TEXT NOT NULL,
+    "Until" TEXT NOT NULL,
+    "Note" TEXT NOT NULL,
+    CONSTRAINT "FK_HoursExceptions_Places_OpenAt" FOREIGN KEY ("OpenAt") REFERENCES "Places" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "Resources" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Resources" PRIMARY KEY,
+    "PlaceId" TEXT NOT NULL,
+    "Name" TEXT NOT NULL,
+    "ArchivedAt" TEXT NULL,
+    "Version" INTEGER NOT NULL,
+    CONSTRAINT "FK_Resources_Places_PlaceId" FOREIGN KEY ("PlaceId") REFERENCES "Places" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "Travels" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Travels" PRIMARY KEY,
+    "OnePlace" TEXT NOT NULL,
+    "OtherPlace" TEXT NOT NULL,
+    "Minutes" INTEGER NOT NULL,
+    CONSTRAINT "FK_Travels_Places_OnePlace" FOREIGN KEY ("OnePlace") REFERENCES "Places" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Travels_Places_OtherPlace" FOREIGN KEY ("OtherPlace") REFERENCES "Places" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "WeeklyHours" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_WeeklyHours" PRIMARY KEY,
+    "CoachId" TEXT NOT NULL,
+    "PlaceId" TEXT NOT NULL,
+    "Day" INTEGER NOT NULL,
+    "From" TEXT NOT NULL,
+    "Until" TEXT NOT NULL,
+    "ValidFrom" TEXT NOT NULL,
+    "ValidUntil" TEXT NULL,
+    CONSTRAINT "FK_WeeklyHours_Places_PlaceId" FOREIGN KEY ("PlaceId") REFERENCES "Places" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "AccountRoles" (
     "UserId" TEXT NOT NULL,
     "RoleId" TEXT NOT NULL,
@@ -237,6 +336,35 @@ CREATE TABLE "MediaConsents" (
     CONSTRAINT "FK_MediaConsents_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
+CREATE TABLE "Bookings" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Bookings" PRIMARY KEY,
+    "OfferingId" TEXT NOT NULL,
+    "CoachId" TEXT NOT NULL,
+    "PlaceId" TEXT NOT NULL,
+    "ResourceId" TEXT NULL,
+    "SeriesId" TEXT NULL,
+    "SeriesStart" TEXT NULL,
+    "LocalStart" TEXT NOT NULL,
+    "Zone" TEXT NOT NULL,
+    "Minutes" INTEGER NOT NULL,
+    "BufferMinutes" INTEGER NOT NULL,
+    "Starts" TEXT NOT NULL,
+    "Ends" TEXT NOT NULL,
+    "BusyUntil" TEXT NOT NULL,
+    "Capacity" INTEGER NOT NULL,
+    "Status" TEXT NOT NULL,
+    "HeldUntil" TEXT NULL,
+    "Sequence" INTEGER NOT NULL,
+    "Note" TEXT NOT NULL,
+    "CreatedAt" TEXT NOT NULL,
+    "CancelledAt" TEXT NULL,
+    "Version" INTEGER NOT NULL,
+    CONSTRAINT "FK_Bookings_BookingSeries_SeriesId" FOREIGN KEY ("SeriesId") REFERENCES "BookingSeries" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Bookings_Offerings_OfferingId" FOREIGN KEY ("OfferingId") REFERENCES "Offerings" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Bookings_Places_PlaceId" FOREIGN KEY ("PlaceId") REFERENCES "Places" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Bookings_Resources_ResourceId" FOREIGN KEY ("ResourceId") REFERENCES "Resources" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "RulebookEditions" (
     "Number" INTEGER NOT NULL CONSTRAINT "PK_RulebookEditions" PRIMARY KEY,
     "Sha256" TEXT NOT NULL,
@@ -295,6 +423,30 @@ CREATE TABLE "Takes" (
     "FrameRate" REAL NULL,
     "AddedAt" TEXT NOT NULL,
     CONSTRAINT "FK_Takes_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "Seats" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Seats" PRIMARY KEY,
+    "BookingId" TEXT NOT NULL,
+    "StudentId" TEXT NOT NULL,
+    "Status" TEXT NOT NULL,
+    "HeldUntil" TEXT NULL,
+    "PriceMinor" INTEGER NOT NULL,
+    "TaxBasisPoints" INTEGER NOT NULL,
+    "PackageId" TEXT NULL,
+    "BookedAt" TEXT NOT NULL,
+    "EndedAt" TEXT NULL,
+    CONSTRAINT "FK_Seats_Bookings_BookingId" FOREIGN KEY ("BookingId") REFERENCES "Bookings" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Seats_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "TakenTimes" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_TakenTimes" PRIMARY KEY,
+    "BookingId" TEXT NOT NULL,
+    "Holder" TEXT NOT NULL,
+    "From" TEXT NOT NULL,
+    "Until" TEXT NOT NULL,
+    CONSTRAINT "FK_TakenTimes_Bookings_BookingId" FOREIGN KEY ("BookingId") REFERENCES "Bookings" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "BooksInForce" (
@@ -377,6 +529,25 @@ CREATE TABLE "SecondReadings" (
     "Version" INTEGER NOT NULL,
     CONSTRAINT "FK_SecondReadings_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_SecondReadings_Takes_TakeId" FOREIGN KEY ("TakeId") REFERENCES "Takes" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "WaitingPlaces" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_WaitingPlaces" PRIMARY KEY,
+    "StudentId" TEXT NOT NULL,
+    "OfferingId" TEXT NOT NULL,
+    "CoachId" TEXT NULL,
+    "BookingId" TEXT NULL,
+    "FirstDay" TEXT NOT NULL,
+    "LastDay" TEXT NOT NULL,
+    "Status" TEXT NOT NULL,
+    "JoinedAt" TEXT NOT NULL,
+    "OfferedSeat" TEXT NULL,
+    "OfferedUntil" TEXT NULL,
+    "Version" INTEGER NOT NULL,
+    CONSTRAINT "FK_WaitingPlaces_Bookings_BookingId" FOREIGN KEY ("BookingId") REFERENCES "Bookings" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_WaitingPlaces_Offerings_OfferingId" FOREIGN KEY ("OfferingId") REFERENCES "Offerings" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_WaitingPlaces_Seats_OfferedSeat" FOREIGN KEY ("OfferedSeat") REFERENCES "Seats" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_WaitingPlaces_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "CheckIns" (
@@ -508,9 +679,25 @@ CREATE INDEX "IX_AuditEntries_At" ON "AuditEntries" ("At");
 
 CREATE INDEX "IX_AuditEntries_SubjectId" ON "AuditEntries" ("SubjectId");
 
+CREATE INDEX "IX_Bookings_CoachId_Starts" ON "Bookings" ("CoachId", "Starts");
+
+CREATE INDEX "IX_Bookings_HeldUntil" ON "Bookings" ("HeldUntil") WHERE "HeldUntil" IS NOT NULL;
+
+CREATE INDEX "IX_Bookings_OfferingId" ON "Bookings" ("OfferingId");
+
+CREATE INDEX "IX_Bookings_PlaceId" ON "Bookings" ("PlaceId");
+
+CREATE INDEX "IX_Bookings_ResourceId" ON "Bookings" ("ResourceId");
+
+CREATE INDEX "IX_Bookings_SeriesId" ON "Bookings" ("SeriesId");
+
+CREATE INDEX "IX_Bookings_Starts_CoachId" ON "Bookings" ("Starts", "CoachId");
+
 CREATE INDEX "IX_BooksInForce_Edition" ON "BooksInForce" ("Edition");
 
 CREATE INDEX "IX_BooksInForce_Sha256" ON "BooksInForce" ("Sha256");
+
+CREATE INDEX "IX_BusyTimes_CoachId_Until_From" ON "BusyTimes" ("CoachId", "Until", "From");
 
 CREATE INDEX "IX_CheckIns_Emergency_At" ON "CheckIns" ("Emergency", "At") WHERE "Pain" AND "SeenAt" IS NULL;
 
@@ -523,6 +710,10 @@ CREATE INDEX "IX_CheckIns_StudentId" ON "CheckIns" ("StudentId");
 CREATE INDEX "IX_DeviceFiles_OpenedAt" ON "DeviceFiles" ("OpenedAt");
 
 CREATE UNIQUE INDEX "IX_DeviceFiles_StudentId_ImportedSha256" ON "DeviceFiles" ("StudentId", "ImportedSha256");
+
+CREATE INDEX "IX_HoursExceptions_OpenAt" ON "HoursExceptions" ("OpenAt");
+
+CREATE INDEX "IX_HoursExceptions_Until_From" ON "HoursExceptions" ("Until", "From");
 
 CREATE INDEX "IX_KeptRulebooks_ShippedSha256" ON "KeptRulebooks" ("ShippedSha256");
 
@@ -588,6 +779,8 @@ CREATE INDEX "IX_Readings_TakeId" ON "Readings" ("TakeId");
 
 CREATE INDEX "IX_ReadingSheets_Owner" ON "ReadingSheets" ("Owner");
 
+CREATE INDEX "IX_Resources_PlaceId" ON "Resources" ("PlaceId");
+
 CREATE INDEX "IX_Retests_LessonId" ON "Retests" ("LessonId");
 
 CREATE INDEX "IX_Retests_PlanId" ON "Retests" ("PlanId");
@@ -605,6 +798,14 @@ CREATE UNIQUE INDEX "RoleNameIndex" ON "Roles" ("NormalizedName");
 CREATE INDEX "IX_RulebookEditions_Sha256" ON "RulebookEditions" ("Sha256");
 
 CREATE INDEX "IX_RulebookEditions_ShippedSha256" ON "RulebookEditions" ("ShippedSha256");
+
+CREATE INDEX "IX_Seats_BookingId" ON "Seats" ("BookingId");
+
+CREATE INDEX "IX_Seats_HeldUntil" ON "Seats" ("HeldUntil") WHERE "HeldUntil" IS NOT NULL;
+
+CREATE INDEX "IX_Seats_PackageId" ON "Seats" ("PackageId") WHERE "PackageId" IS NOT NULL;
+
+CREATE INDEX "IX_Seats_StudentId" ON "Seats" ("StudentId");
 
 CREATE INDEX "IX_SecondReadings_LessonId" ON "SecondReadings" ("LessonId");
 
@@ -628,10 +829,32 @@ CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt",
 
 CREATE INDEX "IX_Students_PayerId" ON "Students" ("PayerId");
 
+CREATE INDEX "IX_TakenTimes_BookingId" ON "TakenTimes" ("BookingId");
+
+CREATE INDEX "IX_TakenTimes_Holder_From_Until" ON "TakenTimes" ("Holder", "From", "Until");
+
 CREATE UNIQUE INDEX "IX_Takes_LessonId_View_Swing" ON "Takes" ("LessonId", "View", "Swing");
 
+CREATE UNIQUE INDEX "IX_Travels_OnePlace_OtherPlace" ON "Travels" ("OnePlace", "OtherPlace");
+
+CREATE INDEX "IX_Travels_OtherPlace" ON "Travels" ("OtherPlace");
+
+CREATE INDEX "IX_WaitingPlaces_BookingId" ON "WaitingPlaces" ("BookingId");
+
+CREATE INDEX "IX_WaitingPlaces_OfferedSeat" ON "WaitingPlaces" ("OfferedSeat");
+
+CREATE INDEX "IX_WaitingPlaces_OfferingId" ON "WaitingPlaces" ("OfferingId");
+
+CREATE INDEX "IX_WaitingPlaces_Status_JoinedAt" ON "WaitingPlaces" ("Status", "JoinedAt");
+
+CREATE INDEX "IX_WaitingPlaces_StudentId" ON "WaitingPlaces" ("StudentId");
+
+CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
+
+CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
+
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127080623_FirstOrder', '10.0.15');
+VALUES ('20261127080856_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -256,6 +256,547 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.ToTable("PrivateLinks", (string)null);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Booking", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("BufferMinutes")
+                        .HasColumnType("integer");
+
+                    b.Property<DateTime>("BusyUntil")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<DateTime?>("CancelledAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<int>("Capacity")
+                        .HasColumnType("integer");
+
+                    b.Property<Guid>("CoachId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("CreatedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<DateTime>("Ends")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<DateTime?>("HeldUntil")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("LocalStart")
+                        .IsRequired()
+                        .HasMaxLength(19)
+                        .HasColumnType("character varying(19)");
+
+                    b.Property<int>("Minutes")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<Guid>("OfferingId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("PlaceId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("ResourceId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Sequence")
+                        .HasColumnType("integer");
+
+                    b.Property<Guid?>("SeriesId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("SeriesStart")
+                        .HasMaxLength(19)
+                        .HasColumnType("character varying(19)");
+
+                    b.Property<DateTime>("Starts")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Status")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Zone")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("HeldUntil")
+                        .HasFilter("\"HeldUntil\" IS NOT NULL");
+
+                    b.HasIndex("OfferingId");
+
+                    b.HasIndex("PlaceId");
+
+                    b.HasIndex("ResourceId");
+
+                    b.HasIndex("SeriesId");
+
+                    b.HasIndex("CoachId", "Starts");
+
+                    b.HasIndex("Starts", "CoachId");
+
+                    b.ToTable("Bookings", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.BookingSeries", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("CreatedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("FirstStart")
+                        .IsRequired()
+                        .HasMaxLength(19)
+                        .HasColumnType("character varying(19)");
+
+                    b.Property<string>("Rule")
+                        .IsRequired()
+                        .HasMaxLength(400)
+                        .HasColumnType("character varying(400)");
+
+                    b.Property<string>("Zone")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("BookingSeries", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.BookingTerms", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("EarliestHours")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("HoldMinutes")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("LateFeePercent")
+                        .HasColumnType("integer");
+
+                    b.Property<bool>("LateTakesCredit")
+                        .HasColumnType("boolean");
+
+                    b.Property<int>("LatestDays")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("NoShowFeePercent")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("NoticeHours")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("OfferMinutes")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("StepMinutes")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("BookingTerms", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.BusyTime", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("CoachId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("From")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("character varying(120)");
+
+                    b.Property<DateTime>("Until")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CoachId", "Until", "From");
+
+                    b.ToTable("BusyTimes", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.HoursException", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("CoachId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("From")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("LocalFrom")
+                        .IsRequired()
+                        .HasMaxLength(19)
+                        .HasColumnType("character varying(19)");
+
+                    b.Property<string>("LocalUntil")
+                        .IsRequired()
+                        .HasMaxLength(19)
+                        .HasColumnType("character varying(19)");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)");
+
+                    b.Property<Guid?>("OpenAt")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("Until")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("OpenAt");
+
+                    b.HasIndex("Until", "From");
+
+                    b.ToTable("HoursExceptions", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Offering", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("AddedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<int>("BufferMinutes")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Capacity")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Coaches")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<bool>("IsBookable")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.Property<int>("Minutes")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("character varying(120)");
+
+                    b.Property<string>("Places")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long>("PriceMinor")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Resources")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("TaxBasisPoints")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("TurnaroundHours")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("Offerings", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Place", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Address")
+                        .IsRequired()
+                        .HasMaxLength(400)
+                        .HasColumnType("character varying(400)");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("character varying(120)");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("Places", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Resource", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("character varying(120)");
+
+                    b.Property<Guid>("PlaceId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PlaceId");
+
+                    b.ToTable("Resources", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Seat", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("BookedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("BookingId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime?>("EndedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<DateTime?>("HeldUntil")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid?>("PackageId")
+                        .HasColumnType("uuid");
+
+                    b.Property<long>("PriceMinor")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Status")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.Property<Guid>("StudentId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("TaxBasisPoints")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BookingId");
+
+                    b.HasIndex("HeldUntil")
+                        .HasFilter("\"HeldUntil\" IS NOT NULL");
+
+                    b.HasIndex("PackageId")
+                        .HasFilter("\"PackageId\" IS NOT NULL");
+
+                    b.HasIndex("StudentId");
+
+                    b.ToTable("Seats", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.TakenTime", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("BookingId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("From")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("Holder")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("Until")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BookingId");
+
+                    b.HasIndex("Holder", "From", "Until");
+
+                    b.ToTable("TakenTimes", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Travel", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Minutes")
+                        .HasColumnType("integer");
+
+                    b.Property<Guid>("OnePlace")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("OtherPlace")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("OtherPlace");
+
+                    b.HasIndex("OnePlace", "OtherPlace")
+                        .IsUnique();
+
+                    b.ToTable("Travels", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.WaitingPlace", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("BookingId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("CoachId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("FirstDay")
+                        .HasColumnType("date");
+
+                    b.Property<DateTime>("JoinedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<DateOnly>("LastDay")
+                        .HasColumnType("date");
+
+                    b.Property<Guid?>("OfferedSeat")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime?>("OfferedUntil")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("OfferingId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Status")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.Property<Guid>("StudentId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BookingId");
+
+                    b.HasIndex("OfferedSeat");
+
+                    b.HasIndex("OfferingId");
+
+                    b.HasIndex("StudentId");
+
+                    b.HasIndex("Status", "JoinedAt");
+
+                    b.ToTable("WaitingPlaces", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.WeeklyHours", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("CoachId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Day")
+                        .HasColumnType("integer");
+
+                    b.Property<TimeOnly>("From")
+                        .HasColumnType("time without time zone");
+
+                    b.Property<Guid>("PlaceId")
+                        .HasColumnType("uuid");
+
+                    b.Property<TimeOnly>("Until")
+                        .HasColumnType("time without time zone");
+
+                    b.Property<DateOnly>("ValidFrom")
+                        .HasColumnType("date");
+
+                    b.Property<DateOnly?>("ValidUntil")
+                        .HasColumnType("date");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CoachId");
+
+                    b.HasIndex("PlaceId");
+
+                    b.ToTable("WeeklyHours", (string)null);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.FollowUps.Message", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1611,6 +2152,121 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Booking", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Bookings.Offering", null)
+                        .WithMany()
+                        .HasForeignKey("OfferingId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Bookings.Place", null)
+                        .WithMany()
+                        .HasForeignKey("PlaceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Bookings.Resource", null)
+                        .WithMany()
+                        .HasForeignKey("ResourceId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("CoachOffice.Domain.Bookings.BookingSeries", null)
+                        .WithMany()
+                        .HasForeignKey("SeriesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.HoursException", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Bookings.Place", null)
+                        .WithMany()
+                        .HasForeignKey("OpenAt")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Resource", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Bookings.Place", null)
+                        .WithMany()
+                        .HasForeignKey("PlaceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Seat", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Bookings.Booking", null)
+                        .WithMany("Seats")
+                        .HasForeignKey("BookingId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.TakenTime", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Bookings.Booking", null)
+                        .WithMany()
+                        .HasForeignKey("BookingId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Travel", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Bookings.Place", null)
+                        .WithMany()
+                        .HasForeignKey("OnePlace")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Bookings.Place", null)
+                        .WithMany()
+                        .HasForeignKey("OtherPlace")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.WaitingPlace", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Bookings.Booking", null)
+                        .WithMany()
+                        .HasForeignKey("BookingId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("CoachOffice.Domain.Bookings.Seat", null)
+                        .WithMany()
+                        .HasForeignKey("OfferedSeat")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("CoachOffice.Domain.Bookings.Offering", null)
+                        .WithMany()
+                        .HasForeignKey("OfferingId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.WeeklyHours", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Bookings.Place", null)
+                        .WithMany()
+                        .HasForeignKey("PlaceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.FollowUps.Message", b =>
                 {
                     b.HasOne("CoachOffice.Domain.Plans.Plan", null)
@@ -1992,6 +2648,11 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         .HasForeignKey("UserId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Booking", b =>
+                {
+                    b.Navigation("Seats");
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Lessons.Lesson", b =>

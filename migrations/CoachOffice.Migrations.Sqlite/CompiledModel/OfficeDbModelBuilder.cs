@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("6a5d0f13-1c08-4939-8e0f-b13f2a36a7d8"), entityTypeCount: 39)
+            : base(skipDetectChanges: false, modelId: new Guid("7f8683ba-72b1-4eb8-816c-239cfb2ebec3"), entityTypeCount: 52)
         {
         }
 
@@ -21,6 +21,19 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var auditEntry = AuditEntryEntityType.Create(this);
             var practice = PracticeEntityType.Create(this);
             var privateLink = PrivateLinkEntityType.Create(this);
+            var booking = BookingEntityType.Create(this);
+            var bookingSeries = BookingSeriesEntityType.Create(this);
+            var bookingTerms = BookingTermsEntityType.Create(this);
+            var busyTime = BusyTimeEntityType.Create(this);
+            var hoursException = HoursExceptionEntityType.Create(this);
+            var offering = OfferingEntityType.Create(this);
+            var place = PlaceEntityType.Create(this);
+            var resource = ResourceEntityType.Create(this);
+            var seat = SeatEntityType.Create(this);
+            var takenTime = TakenTimeEntityType.Create(this);
+            var travel = TravelEntityType.Create(this);
+            var waitingPlace = WaitingPlaceEntityType.Create(this);
+            var weeklyHours = WeeklyHoursEntityType.Create(this);
             var message = MessageEntityType.Create(this);
             var payer = PayerEntityType.Create(this);
             var deviceFile = DeviceFileEntityType.Create(this);
@@ -59,6 +72,22 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
 
             PrivateLinkEntityType.CreateForeignKey1(privateLink, plan);
             PrivateLinkEntityType.CreateForeignKey2(privateLink, student);
+            BookingEntityType.CreateForeignKey1(booking, offering);
+            BookingEntityType.CreateForeignKey2(booking, place);
+            BookingEntityType.CreateForeignKey3(booking, resource);
+            BookingEntityType.CreateForeignKey4(booking, bookingSeries);
+            HoursExceptionEntityType.CreateForeignKey1(hoursException, place);
+            ResourceEntityType.CreateForeignKey1(resource, place);
+            SeatEntityType.CreateForeignKey1(seat, booking);
+            SeatEntityType.CreateForeignKey2(seat, student);
+            TakenTimeEntityType.CreateForeignKey1(takenTime, booking);
+            TravelEntityType.CreateForeignKey1(travel, place);
+            TravelEntityType.CreateForeignKey2(travel, place);
+            WaitingPlaceEntityType.CreateForeignKey1(waitingPlace, booking);
+            WaitingPlaceEntityType.CreateForeignKey2(waitingPlace, seat);
+            WaitingPlaceEntityType.CreateForeignKey3(waitingPlace, offering);
+            WaitingPlaceEntityType.CreateForeignKey4(waitingPlace, student);
+            WeeklyHoursEntityType.CreateForeignKey1(weeklyHours, place);
             MessageEntityType.CreateForeignKey1(message, plan);
             MessageEntityType.CreateForeignKey2(message, student);
             DeviceFileEntityType.CreateForeignKey1(deviceFile, student);
@@ -109,6 +138,19 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             AuditEntryEntityType.CreateAnnotations(auditEntry);
             PracticeEntityType.CreateAnnotations(practice);
             PrivateLinkEntityType.CreateAnnotations(privateLink);
+            BookingEntityType.CreateAnnotations(booking);
+            BookingSeriesEntityType.CreateAnnotations(bookingSeries);
+            BookingTermsEntityType.CreateAnnotations(bookingTerms);
+            BusyTimeEntityType.CreateAnnotations(busyTime);
+            HoursExceptionEntityType.CreateAnnotations(hoursException);
+            OfferingEntityType.CreateAnnotations(offering);
+            PlaceEntityType.CreateAnnotations(place);
+            ResourceEntityType.CreateAnnotations(resource);
+            SeatEntityType.CreateAnnotations(seat);
+            TakenTimeEntityType.CreateAnnotations(takenTime);
+            TravelEntityType.CreateAnnotations(travel);
+            WaitingPlaceEntityType.CreateAnnotations(waitingPlace);
+            WeeklyHoursEntityType.CreateAnnotations(weeklyHours);
             MessageEntityType.CreateAnnotations(message);
             PayerEntityType.CreateAnnotations(payer);
             DeviceFileEntityType.CreateAnnotations(deviceFile);

@@ -251,6 +251,547 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.ToTable("PrivateLinks", (string)null);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Booking", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("BufferMinutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("BusyUntil")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("CancelledAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Capacity")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("CoachId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("CreatedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("Ends")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("HeldUntil")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("LocalStart")
+                        .IsRequired()
+                        .HasMaxLength(19)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Minutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("OfferingId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PlaceId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("ResourceId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Sequence")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid?>("SeriesId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SeriesStart")
+                        .HasMaxLength(19)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("Starts")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Status")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Zone")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("HeldUntil")
+                        .HasFilter("\"HeldUntil\" IS NOT NULL");
+
+                    b.HasIndex("OfferingId");
+
+                    b.HasIndex("PlaceId");
+
+                    b.HasIndex("ResourceId");
+
+                    b.HasIndex("SeriesId");
+
+                    b.HasIndex("CoachId", "Starts");
+
+                    b.HasIndex("Starts", "CoachId");
+
+                    b.ToTable("Bookings", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.BookingSeries", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("CreatedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("FirstStart")
+                        .IsRequired()
+                        .HasMaxLength(19)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Rule")
+                        .IsRequired()
+                        .HasMaxLength(400)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Zone")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("BookingSeries", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.BookingTerms", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("EarliestHours")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("HoldMinutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("LateFeePercent")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("LateTakesCredit")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("LatestDays")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("NoShowFeePercent")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("NoticeHours")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("OfferMinutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("StepMinutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("BookingTerms", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.BusyTime", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CoachId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("From")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("Until")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CoachId", "Until", "From");
+
+                    b.ToTable("BusyTimes", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.HoursException", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("CoachId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("From")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("LocalFrom")
+                        .IsRequired()
+                        .HasMaxLength(19)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("LocalUntil")
+                        .IsRequired()
+                        .HasMaxLength(19)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("OpenAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("Until")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("OpenAt");
+
+                    b.HasIndex("Until", "From");
+
+                    b.ToTable("HoursExceptions", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Offering", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("AddedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("BufferMinutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Capacity")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Coaches")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsBookable")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Minutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Places")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("PriceMinor")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Resources")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("TaxBasisPoints")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("TurnaroundHours")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("Offerings", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Place", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Address")
+                        .IsRequired()
+                        .HasMaxLength(400)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("Places", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Resource", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PlaceId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PlaceId");
+
+                    b.ToTable("Resources", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Seat", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("BookedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("BookingId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("EndedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("HeldUntil")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("PackageId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("PriceMinor")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Status")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("StudentId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("TaxBasisPoints")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BookingId");
+
+                    b.HasIndex("HeldUntil")
+                        .HasFilter("\"HeldUntil\" IS NOT NULL");
+
+                    b.HasIndex("PackageId")
+                        .HasFilter("\"PackageId\" IS NOT NULL");
+
+                    b.HasIndex("StudentId");
+
+                    b.ToTable("Seats", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.TakenTime", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("BookingId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("From")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Holder")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("Until")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BookingId");
+
+                    b.HasIndex("Holder", "From", "Until");
+
+                    b.ToTable("TakenTimes", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Travel", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Minutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("OnePlace")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("OtherPlace")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("OtherPlace");
+
+                    b.HasIndex("OnePlace", "OtherPlace")
+                        .IsUnique();
+
+                    b.ToTable("Travels", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.WaitingPlace", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("BookingId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("CoachId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("FirstDay")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("JoinedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("LastDay")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("OfferedSeat")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("OfferedUntil")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("OfferingId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Status")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("StudentId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BookingId");
+
+                    b.HasIndex("OfferedSeat");
+
+                    b.HasIndex("OfferingId");
+
+                    b.HasIndex("StudentId");
+
+                    b.HasIndex("Status", "JoinedAt");
+
+                    b.ToTable("WaitingPlaces", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.WeeklyHours", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CoachId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Day")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<TimeOnly>("From")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PlaceId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<TimeOnly>("Until")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("ValidFrom")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("ValidUntil")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CoachId");
+
+                    b.HasIndex("PlaceId");
+
+                    b.ToTable("WeeklyHours", (string)null);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.FollowUps.Message", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1599,6 +2140,121 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Booking", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Bookings.Offering", null)
+                        .WithMany()
+                        .HasForeignKey("OfferingId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Bookings.Place", null)
+                        .WithMany()
+                        .HasForeignKey("PlaceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Bookings.Resource", null)
+                        .WithMany()
+                        .HasForeignKey("ResourceId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("CoachOffice.Domain.Bookings.BookingSeries", null)
+                        .WithMany()
+                        .HasForeignKey("SeriesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.HoursException", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Bookings.Place", null)
+                        .WithMany()
+                        .HasForeignKey("OpenAt")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Resource", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Bookings.Place", null)
+                        .WithMany()
+                        .HasForeignKey("PlaceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Seat", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Bookings.Booking", null)
+                        .WithMany("Seats")
+                        .HasForeignKey("BookingId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.TakenTime", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Bookings.Booking", null)
+                        .WithMany()
+                        .HasForeignKey("BookingId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Travel", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Bookings.Place", null)
+                        .WithMany()
+                        .HasForeignKey("OnePlace")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Bookings.Place", null)
+                        .WithMany()
+                        .HasForeignKey("OtherPlace")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.WaitingPlace", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Bookings.Booking", null)
+                        .WithMany()
+                        .HasForeignKey("BookingId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("CoachOffice.Domain.Bookings.Seat", null)
+                        .WithMany()
+                        .HasForeignKey("OfferedSeat")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("CoachOffice.Domain.Bookings.Offering", null)
+                        .WithMany()
+                        .HasForeignKey("OfferingId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.WeeklyHours", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Bookings.Place", null)
+                        .WithMany()
+                        .HasForeignKey("PlaceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.FollowUps.Message", b =>
                 {
                     b.HasOne("CoachOffice.Domain.Plans.Plan", null)
@@ -1980,6 +2636,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         .HasForeignKey("UserId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.Booking", b =>
+                {
+                    b.Navigation("Seats");
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Lessons.Lesson", b =>

@@ -60,6 +60,57 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "BookingSeries",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Rule = table.Column<string>(type: "TEXT", maxLength: 400, nullable: false),
+                    FirstStart = table.Column<string>(type: "TEXT", maxLength: 19, nullable: false),
+                    Zone = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
+                    CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_BookingSeries", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "BookingTerms",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    NoticeHours = table.Column<int>(type: "INTEGER", nullable: false),
+                    LateFeePercent = table.Column<int>(type: "INTEGER", nullable: false),
+                    NoShowFeePercent = table.Column<int>(type: "INTEGER", nullable: false),
+                    LateTakesCredit = table.Column<bool>(type: "INTEGER", nullable: false),
+                    HoldMinutes = table.Column<int>(type: "INTEGER", nullable: false),
+                    OfferMinutes = table.Column<int>(type: "INTEGER", nullable: false),
+                    EarliestHours = table.Column<int>(type: "INTEGER", nullable: false),
+                    LatestDays = table.Column<int>(type: "INTEGER", nullable: false),
+                    StepMinutes = table.Column<int>(type: "INTEGER", nullable: false),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_BookingTerms", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "BusyTimes",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    CoachId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Source = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
+                    From = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    Until = table.Column<DateTime>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_BusyTimes", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "DataProtectionKeys",
                 columns: table => new
                 {
@@ -71,6 +122,32 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_DataProtectionKeys", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Offerings",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
+                    Kind = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    PriceMinor = table.Column<long>(type: "INTEGER", nullable: false),
+                    TaxBasisPoints = table.Column<int>(type: "INTEGER", nullable: false),
+                    Minutes = table.Column<int>(type: "INTEGER", nullable: false),
+                    BufferMinutes = table.Column<int>(type: "INTEGER", nullable: false),
+                    Capacity = table.Column<int>(type: "INTEGER", nullable: false),
+                    TurnaroundHours = table.Column<int>(type: "INTEGER", nullable: false),
+                    Places = table.Column<string>(type: "TEXT", nullable: false),
+                    Coaches = table.Column<string>(type: "TEXT", nullable: false),
+                    Resources = table.Column<string>(type: "TEXT", nullable: false),
+                    IsBookable = table.Column<bool>(type: "INTEGER", nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    ArchivedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Offerings", x => x.Id);
                 });
 
             migrationBuilder.CreateTable(
@@ -88,6 +165,21 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Payers", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Places",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
+                    Address = table.Column<string>(type: "TEXT", maxLength: 400, nullable: false),
+                    ArchivedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Places", x => x.Id);
                 });
 
             migrationBuilder.CreateTable(
@@ -308,6 +400,101 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "HoursExceptions",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    CoachId = table.Column<Guid>(type: "TEXT", nullable: true),
+                    OpenAt = table.Column<Guid>(type: "TEXT", nullable: true),
+                    LocalFrom = table.Column<string>(type: "TEXT", maxLength: 19, nullable: false),
+                    LocalUntil = table.Column<string>(type: "TEXT", maxLength: 19, nullable: false),
+                    From = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    Until = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    Note = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_HoursExceptions", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_HoursExceptions_Places_OpenAt",
+                        column: x => x.OpenAt,
+                        principalTable: "Places",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Resources",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PlaceId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
+                    ArchivedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Resources", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Resources_Places_PlaceId",
+                        column: x => x.PlaceId,
+                        principalTable: "Places",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Travels",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    OnePlace = table.Column<Guid>(type: "TEXT", nullable: false),
+                    OtherPlace = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Minutes = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Travels", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Travels_Places_OnePlace",
+                        column: x => x.OnePlace,
+                        principalTable: "Places",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Travels_Places_OtherPlace",
+                        column: x => x.OtherPlace,
+                        principalTable: "Places",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "WeeklyHours",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    CoachId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PlaceId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Day = table.Column<int>(type: "INTEGER", nullable: false),
+                    From = table.Column<TimeOnly>(type: "TEXT", nullable: false),
+                    Until = table.Column<TimeOnly>(type: "TEXT", nullable: false),
+                    ValidFrom = table.Column<DateOnly>(type: "TEXT", nullable: false),
+                    ValidUntil = table.Column<DateOnly>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_WeeklyHours", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_WeeklyHours_Places_PlaceId",
+                        column: x => x.PlaceId,
+                        principalTable: "Places",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "AccountRoles",
                 columns: table => new
                 {
@@ -452,6 +639,62 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "Bookings",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    OfferingId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    CoachId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PlaceId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ResourceId = table.Column<Guid>(type: "TEXT", nullable: true),
+                    SeriesId = table.Column<Guid>(type: "TEXT", nullable: true),
+                    SeriesStart = table.Column<string>(type: "TEXT", maxLength: 19, nullable: true),
+                    LocalStart = table.Column<string>(type: "TEXT", maxLength: 19, nullable: false),
+                    Zone = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
+                    Minutes = table.Column<int>(type: "INTEGER", nullable: false),
+                    BufferMinutes = table.Column<int>(type: "INTEGER", nullable: false),
+                    Starts = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    Ends = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    BusyUntil = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    Capacity = table.Column<int>(type: "INTEGER", nullable: false),
+                    Status = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    HeldUntil = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Sequence = table.Column<int>(type: "INTEGER", nullable: false),
+                    Note = table.Column<string>(type: "TEXT", maxLength: 2000, nullable: false),
+                    CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    CancelledAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Bookings", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Bookings_BookingSeries_SeriesId",
+                        column: x => x.SeriesId,
+                        principalTable: "BookingSeries",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Bookings_Offerings_OfferingId",
+                        column: x => x.OfferingId,
+                        principalTable: "Offerings",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Bookings_Places_PlaceId",
+                        column: x => x.PlaceId,
+                        principalTable: "Places",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Bookings_Resources_ResourceId",
+                        column: x => x.ResourceId,
+                        principalTable: "Resources",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "RulebookEditions",
                 columns: table => new
                 {
@@ -586,6 +829,59 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         name: "FK_Takes_Lessons_LessonId",
                         column: x => x.LessonId,
                         principalTable: "Lessons",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Seats",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    BookingId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Status = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    HeldUntil = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    PriceMinor = table.Column<long>(type: "INTEGER", nullable: false),
+                    TaxBasisPoints = table.Column<int>(type: "INTEGER", nullable: false),
+                    PackageId = table.Column<Guid>(type: "TEXT", nullable: true),
+                    BookedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    EndedAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Seats", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Seats_Bookings_BookingId",
+                        column: x => x.BookingId,
+                        principalTable: "Bookings",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Seats_Students_StudentId",
+                        column: x => x.StudentId,
+                        principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "TakenTimes",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    BookingId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Holder = table.Column<Guid>(type: "TEXT", nullable: false),
+                    From = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    Until = table.Column<DateTime>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_TakenTimes", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_TakenTimes_Bookings_BookingId",
+                        column: x => x.BookingId,
+                        principalTable: "Bookings",
                         principalColumn: "Id",
                         onDelete: ReferentialAction.Restrict);
                 });
@@ -763,6 +1059,52 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         name: "FK_SecondReadings_Takes_TakeId",
                         column: x => x.TakeId,
                         principalTable: "Takes",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "WaitingPlaces",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    OfferingId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    CoachId = table.Column<Guid>(type: "TEXT", nullable: true),
+                    BookingId = table.Column<Guid>(type: "TEXT", nullable: true),
+                    FirstDay = table.Column<DateOnly>(type: "TEXT", nullable: false),
+                    LastDay = table.Column<DateOnly>(type: "TEXT", nullable: false),
+                    Status = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    JoinedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    OfferedSeat = table.Column<Guid>(type: "TEXT", nullable: true),
+                    OfferedUntil = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_WaitingPlaces", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_WaitingPlaces_Bookings_BookingId",
+                        column: x => x.BookingId,
+                        principalTable: "Bookings",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_WaitingPlaces_Offerings_OfferingId",
+                        column: x => x.OfferingId,
+                        principalTable: "Offerings",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_WaitingPlaces_Seats_OfferedSeat",
+                        column: x => x.OfferedSeat,
+                        principalTable: "Seats",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_WaitingPlaces_Students_StudentId",
+                        column: x => x.StudentId,
+                        principalTable: "Students",
                         principalColumn: "Id",
                         onDelete: ReferentialAction.Restrict);
                 });
@@ -1036,6 +1378,42 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 column: "SubjectId");
 
             migrationBuilder.CreateIndex(
+                name: "IX_Bookings_CoachId_Starts",
+                table: "Bookings",
+                columns: new[] { "CoachId", "Starts" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Bookings_HeldUntil",
+                table: "Bookings",
+                column: "HeldUntil",
+                filter: "\"HeldUntil\" IS NOT NULL");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Bookings_OfferingId",
+                table: "Bookings",
+                column: "OfferingId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Bookings_PlaceId",
+                table: "Bookings",
+                column: "PlaceId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Bookings_ResourceId",
+                table: "Bookings",
+                column: "ResourceId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Bookings_SeriesId",
+                table: "Bookings",
+                column: "SeriesId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Bookings_Starts_CoachId",
+                table: "Bookings",
+                columns: new[] { "Starts", "CoachId" });
+
+            migrationBuilder.CreateIndex(
                 name: "IX_BooksInForce_Edition",
                 table: "BooksInForce",
                 column: "Edition");
@@ -1044,6 +1422,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "IX_BooksInForce_Sha256",
                 table: "BooksInForce",
                 column: "Sha256");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_BusyTimes_CoachId_Until_From",
+                table: "BusyTimes",
+                columns: new[] { "CoachId", "Until", "From" });
 
             migrationBuilder.CreateIndex(
                 name: "IX_CheckIns_Emergency_At",
@@ -1076,6 +1459,16 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 table: "DeviceFiles",
                 columns: new[] { "StudentId", "ImportedSha256" },
                 unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_HoursExceptions_OpenAt",
+                table: "HoursExceptions",
+                column: "OpenAt");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_HoursExceptions_Until_From",
+                table: "HoursExceptions",
+                columns: new[] { "Until", "From" });
 
             migrationBuilder.CreateIndex(
                 name: "IX_KeptRulebooks_ShippedSha256",
@@ -1241,6 +1634,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 column: "Owner");
 
             migrationBuilder.CreateIndex(
+                name: "IX_Resources_PlaceId",
+                table: "Resources",
+                column: "PlaceId");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Retests_LessonId",
                 table: "Retests",
                 column: "LessonId");
@@ -1285,6 +1683,28 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "IX_RulebookEditions_ShippedSha256",
                 table: "RulebookEditions",
                 column: "ShippedSha256");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Seats_BookingId",
+                table: "Seats",
+                column: "BookingId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Seats_HeldUntil",
+                table: "Seats",
+                column: "HeldUntil",
+                filter: "\"HeldUntil\" IS NOT NULL");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Seats_PackageId",
+                table: "Seats",
+                column: "PackageId",
+                filter: "\"PackageId\" IS NOT NULL");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Seats_StudentId",
+                table: "Seats",
+                column: "StudentId");
 
             migrationBuilder.CreateIndex(
                 name: "IX_SecondReadings_LessonId",
@@ -1342,10 +1762,66 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 column: "PayerId");
 
             migrationBuilder.CreateIndex(
+                name: "IX_TakenTimes_BookingId",
+                table: "TakenTimes",
+                column: "BookingId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_TakenTimes_Holder_From_Until",
+                table: "TakenTimes",
+                columns: new[] { "Holder", "From", "Until" });
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Takes_LessonId_View_Swing",
                 table: "Takes",
                 columns: new[] { "LessonId", "View", "Swing" },
                 unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Travels_OnePlace_OtherPlace",
+                table: "Travels",
+                columns: new[] { "OnePlace", "OtherPlace" },
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Travels_OtherPlace",
+                table: "Travels",
+                column: "OtherPlace");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_WaitingPlaces_BookingId",
+                table: "WaitingPlaces",
+                column: "BookingId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_WaitingPlaces_OfferedSeat",
+                table: "WaitingPlaces",
+                column: "OfferedSeat");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_WaitingPlaces_OfferingId",
+                table: "WaitingPlaces",
+                column: "OfferingId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_WaitingPlaces_Status_JoinedAt",
+                table: "WaitingPlaces",
+                columns: new[] { "Status", "JoinedAt" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_WaitingPlaces_StudentId",
+                table: "WaitingPlaces",
+                column: "StudentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_WeeklyHours_CoachId",
+                table: "WeeklyHours",
+                column: "CoachId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_WeeklyHours_PlaceId",
+                table: "WeeklyHours",
+                column: "PlaceId");
         }
 
         /// <inheritdoc />
@@ -1370,7 +1846,13 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "AuditEntries");
 
             migrationBuilder.DropTable(
+                name: "BookingTerms");
+
+            migrationBuilder.DropTable(
                 name: "BooksInForce");
+
+            migrationBuilder.DropTable(
+                name: "BusyTimes");
 
             migrationBuilder.DropTable(
                 name: "CheckIns");
@@ -1380,6 +1862,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
             migrationBuilder.DropTable(
                 name: "DeviceFiles");
+
+            migrationBuilder.DropTable(
+                name: "HoursExceptions");
 
             migrationBuilder.DropTable(
                 name: "LessonInputs");
@@ -1430,6 +1915,18 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "SheetSends");
 
             migrationBuilder.DropTable(
+                name: "TakenTimes");
+
+            migrationBuilder.DropTable(
+                name: "Travels");
+
+            migrationBuilder.DropTable(
+                name: "WaitingPlaces");
+
+            migrationBuilder.DropTable(
+                name: "WeeklyHours");
+
+            migrationBuilder.DropTable(
                 name: "Accounts");
 
             migrationBuilder.DropTable(
@@ -1445,16 +1942,34 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Takes");
 
             migrationBuilder.DropTable(
+                name: "Seats");
+
+            migrationBuilder.DropTable(
                 name: "Plans");
 
             migrationBuilder.DropTable(
+                name: "Bookings");
+
+            migrationBuilder.DropTable(
                 name: "StoredDrafts");
+
+            migrationBuilder.DropTable(
+                name: "BookingSeries");
+
+            migrationBuilder.DropTable(
+                name: "Offerings");
+
+            migrationBuilder.DropTable(
+                name: "Resources");
 
             migrationBuilder.DropTable(
                 name: "KeptRulebooks");
 
             migrationBuilder.DropTable(
                 name: "Lessons");
+
+            migrationBuilder.DropTable(
+                name: "Places");
 
             migrationBuilder.DropTable(
                 name: "ShippedBooks");
