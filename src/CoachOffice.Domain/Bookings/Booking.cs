@@ -110,6 +110,9 @@ public sealed class Booking
         Sequence++;
     }
 
+    /// <summary>Which of several bays it is does not matter to who comes, so the invitation stays as it was.</summary>
+    public void UseBay(ResourceId bay) => ResourceId = bay;
+
     /// <summary>What was held is booked.</summary>
     public void Confirm(SeatId seat)
     {
@@ -117,13 +120,13 @@ public sealed class Booking
         (Status, HeldUntil) = (BookingStatus.Confirmed, null);
     }
 
-    /// <summary>One student will not come; without anybody left the booking is cancelled, or has lapsed.</summary>
+    /// <summary>One student will not come. Without anybody left it is cancelled, or has lapsed; a group takes place until somebody cancels it.</summary>
     public void Release(SeatId seat, SeatStatus how, Instant now)
     {
         Find(seat).End(how, now);
         if (_seats.Exists(s => s.Counts)) return;
         if (how == SeatStatus.Lapsed && Status == BookingStatus.Held) (Status, HeldUntil) = (BookingStatus.Lapsed, null);
-        else Cancel(now);
+        else if (Capacity <= 2) Cancel(now);
     }
 
     /// <summary>Marks whether a student came, or takes the mark back.</summary>

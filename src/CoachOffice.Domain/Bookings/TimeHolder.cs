@@ -12,6 +12,9 @@ public sealed record TimeHolder(Guid Id, TimeHolderKind Kind)
 
     public static TimeHolder Of(StudentId student) => new(student.Value, TimeHolderKind.Student);
 
+    /// <summary>A booking itself: who changes it waits for who is changing it.</summary>
+    public static TimeHolder Of(BookingId booking) => new(booking.Value, TimeHolderKind.Booking);
+
     /// <summary>Everyone and everything a booking takes time of, always in the same order, so that two who lock them cannot wait for each other.</summary>
     public static IReadOnlyList<TimeHolder> AllOf(Booking booking)
     {

@@ -6,4 +6,5 @@ public enum TimeHolderKind
     Coach,
     Resource,
     Student,
+    Booking,
 }

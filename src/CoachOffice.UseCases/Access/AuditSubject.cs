@@ -1,4 +1,5 @@
 using CoachOffice.Domain.Access;
+using CoachOffice.Domain.Bookings;
 using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Media;
@@ -21,6 +22,8 @@ public sealed record AuditSubject(string Kind, Guid Id)
     public static AuditSubject Of(MediaId id) => new("media", id.Value);
 
     public static AuditSubject Of(PlanId id) => new("plan", id.Value);
+
+    public static AuditSubject Of(BookingId id) => new("booking", id.Value);
 
     public static AuditSubject Of(AccountId id) => new("account", id.Value);
 

@@ -1,0 +1,26 @@
+using CoachOffice.Domain;
+using CoachOffice.Domain.Access;
+using CoachOffice.Domain.Bookings;
+using CoachOffice.UseCases.Access;
+
+namespace CoachOffice.UseCases.Bookings;
+
+/// <summary>Undo of a cancelled booking: it takes place after all, with those who were cancelled with it, if everybody is still free.</summary>
+public sealed class TakeBackCancel(BookingDoor door, TakeTime take)
+{
+    /// <summary>The booking, or why it stays cancelled.</summary>
+    public async Task<Outcome<BookingId>> Of(BookingId id, Actor actor, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        if (!actor.MayKeepStudents) return NotAllowed.To("book lessons");
+        return await door.Change(new BookingDeed(id, null, actor, "booking-taken-back"), booking => Again(booking, stop), stop);
+    }
+
+    private async Task<Refusal?> Again(Booking booking, CancellationToken stop)
+    {
+        if (booking.IsOn) return null;
+        if (booking.Status != BookingStatus.Cancelled) return BookingRefusals.Over;
+        booking.TakeBack([.. booking.Seats.Where(s => s.EndedAt == booking.CancelledAt && s.Status is SeatStatus.Released or SeatStatus.CancelledLate).Select(s => s.Id)]);
+        return await take.For(booking, [], stop);
+    }
+}
