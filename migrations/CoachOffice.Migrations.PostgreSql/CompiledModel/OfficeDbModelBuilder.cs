@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("174c8d26-aba8-450e-aed2-d491d6b792c0"), entityTypeCount: 52)
+            : base(skipDetectChanges: false, modelId: new Guid("27d0e894-5462-4a5c-a7ef-ceb132df49cb"), entityTypeCount: 52)
         {
         }
 

@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("7f8683ba-72b1-4eb8-816c-239cfb2ebec3"), entityTypeCount: 52)
+            : base(skipDetectChanges: false, modelId: new Guid("add0cc60-1a5b-4e05-bd7d-0826187be178"), entityTypeCount: 52)
         {
         }
 
