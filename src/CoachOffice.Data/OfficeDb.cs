@@ -10,6 +10,7 @@ using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Media;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
+using CoachOffice.Domain.Students.Groups;
 using Microsoft.AspNetCore.DataProtection.EntityFrameworkCore;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
@@ -30,6 +31,9 @@ public sealed class OfficeDb(DbContextOptions<OfficeDb> options)
     public DbSet<Student> Students => Set<Student>();
 
     public DbSet<Payer> Payers => Set<Payer>();
+    public DbSet<StudentGroup> StudentGroups => Set<StudentGroup>();
+
+    public DbSet<GroupMember> GroupMembers => Set<GroupMember>();
 
     public DbSet<Lesson> Lessons => Set<Lesson>();
 

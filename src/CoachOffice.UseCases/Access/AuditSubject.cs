@@ -5,6 +5,7 @@ using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Media;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
+using CoachOffice.Domain.Students.Groups;
 
 namespace CoachOffice.UseCases.Access;
 
@@ -26,6 +27,8 @@ public sealed record AuditSubject(string Kind, Guid Id)
     public static AuditSubject Of(BookingId id) => new("booking", id.Value);
 
     public static AuditSubject Of(AccountId id) => new("account", id.Value);
+
+    public static AuditSubject Of(GroupId id) => new("group", id.Value);
 
     public static AuditSubject Practice(Guid id) => new("practice", id);
 

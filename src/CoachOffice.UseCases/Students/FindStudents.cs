@@ -13,11 +13,11 @@ public sealed class FindStudents(OfficeDb db, PracticeClock clock)
     private const int MostWords = 6;
 
     /// <summary>A page of students, all of them for an empty text; one query.</summary>
-    public async Task<StudentList> Matching(string text, int page, bool archived, CancellationToken stop = default)
+    public async Task<StudentList> Matching(string text, int page, bool archived, StudentsWithin? within = null, CancellationToken stop = default)
     {
         var number = Math.Clamp(page, 1, StudentList.LastPage);
         var found = Words(text).Aggregate(
-            db.Students.AsNoTracking().Where(s => archived ? s.ArchivedAt != null && s.ErasedAt == null : s.ArchivedAt == null),
+            Within(db.Students.AsNoTracking().Where(s => archived ? s.ArchivedAt != null && s.ErasedAt == null : s.ArchivedAt == null), within),
             (students, word) => students.Where(Holds(word)));
         var rows = await found.OrderBy(s => s.SearchText).ThenBy(s => s.Id)
             .Skip((number - 1) * StudentList.PageSize).Take(StudentList.PageSize)
@@ -29,6 +29,9 @@ public sealed class FindStudents(OfficeDb db, PracticeClock clock)
             rows.Count > 0 ? rows[0].Total : 0,
             number);
     }
+
+    private IQueryable<Student> Within(IQueryable<Student> students, StudentsWithin? within) =>
+        within?.Group is { } group ? students.Where(s => db.GroupMembers.Any(m => m.GroupId == group && m.StudentId == s.Id)) : students;
 
     private static IEnumerable<string> Words(string? text) =>
         StudentSearch.Fold(text ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries).Take(MostWords);

@@ -32,6 +32,7 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         await FromPayer(student, now, stop);
         await FromBookings(id, stop);
         await db.PrivateLinks.Where(l => l.StudentId == id).ExecuteDeleteAsync(stop);
+        await db.GroupMembers.Where(m => m.StudentId == id).ExecuteDeleteAsync(stop);
         var pictures = await FromMedia(id, stop);
         var swings = await FromDevices(id, stop);
         return new StudentFiles([.. swings, .. await FromMessages(id, stop)], pictures);

@@ -1,6 +1,7 @@
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
+using CoachOffice.Domain.Students.Groups;
 
 namespace CoachOffice.Web.Shell;
 
@@ -10,6 +11,10 @@ internal static class OfficeLinks
     public const string FollowUps = "/follow-ups";
 
     public static string To(StudentId student) => $"/students/{student.Value}";
+
+    public const string Groups = "/students/groups";
+
+    public static string To(GroupId group) => $"{Groups}/{group.Value}";
 
     public static string NewLesson(StudentId student) => $"/students/{student.Value}/lessons/new";
 

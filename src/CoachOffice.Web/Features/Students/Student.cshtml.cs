@@ -1,16 +1,19 @@
 using CoachOffice.Domain.Students;
 using CoachOffice.UseCases.Students;
+using CoachOffice.UseCases.Students.Groups;
 using CoachOffice.Web.Shell;
 using Microsoft.AspNetCore.Mvc;
 
 namespace CoachOffice.Web.Features.Students;
 
-public sealed class StudentModel(StudentPage page, ArchiveStudent archive, RestoreStudent restore) : OfficePage
+public sealed class StudentModel(StudentPage page, ListGroups groups, ArchiveStudent archive, RestoreStudent restore) : OfficePage
 {
     [BindProperty(SupportsGet = true)]
     public Guid Id { get; set; }
 
     public StudentStory Story { get; private set; } = null!;
+
+    public IReadOnlyList<GroupRow> Groups { get; private set; } = [];
 
     public bool MayTeach => Actor.MayTeach;
 
@@ -37,6 +40,7 @@ public sealed class StudentModel(StudentPage page, ArchiveStudent archive, Resto
         var found = await page.Of(StudentId.From(Id));
         if (!found.TryGet(out var story)) return false;
         Story = story;
+        Groups = await groups.Of(StudentId.From(Id));
         return true;
     }
 }
