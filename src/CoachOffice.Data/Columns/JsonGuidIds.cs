@@ -8,7 +8,7 @@ namespace CoachOffice.Data.Columns;
 internal sealed class JsonGuidIds : JsonConverterFactory
 {
     public override bool CanConvert(Type typeToConvert) =>
-        typeToConvert.IsValueType && Array.Exists(typeToConvert.GetInterfaces(), i => i == typeof(IVogen<,>).MakeGenericType(typeToConvert, typeof(Guid)));
+        typeToConvert.IsValueType && Array.Exists(typeToConvert.GetInterfaces(), i => i.IsGenericType && i.GetGenericTypeDefinition() == typeof(IVogen<,>) && i.GetGenericArguments()[1] == typeof(Guid));
 
     public override JsonConverter CreateConverter(Type typeToConvert, JsonSerializerOptions options) =>
         (JsonConverter)Activator.CreateInstance(typeof(Of<>).MakeGenericType(typeToConvert))!;
