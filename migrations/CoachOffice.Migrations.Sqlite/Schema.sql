@@ -165,6 +165,14 @@ CREATE TABLE "ShippedBooks" (
     "KeptAt" TEXT NOT NULL
 );
 
+CREATE TABLE "StudentGroups" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_StudentGroups" PRIMARY KEY,
+    "Name" TEXT NOT NULL,
+    "CreatedAt" TEXT NOT NULL,
+    "ArchivedAt" TEXT NULL,
+    "Version" INTEGER NOT NULL
+);
+
 CREATE TABLE "AccountClaims" (
     "Id" INTEGER NOT NULL CONSTRAINT "PK_AccountClaims" PRIMARY KEY AUTOINCREMENT,
     "UserId" TEXT NOT NULL,
@@ -307,6 +315,15 @@ CREATE TABLE "DeviceFiles" (
     "Outcome" TEXT NULL,
     "Version" INTEGER NOT NULL,
     CONSTRAINT "FK_DeviceFiles_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "GroupMembers" (
+    "GroupId" TEXT NOT NULL,
+    "StudentId" TEXT NOT NULL,
+    "Since" TEXT NOT NULL,
+    CONSTRAINT "PK_GroupMembers" PRIMARY KEY ("GroupId", "StudentId"),
+    CONSTRAINT "FK_GroupMembers_StudentGroups_GroupId" FOREIGN KEY ("GroupId") REFERENCES "StudentGroups" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_GroupMembers_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "Lessons" (
@@ -711,6 +728,8 @@ CREATE INDEX "IX_DeviceFiles_OpenedAt" ON "DeviceFiles" ("OpenedAt");
 
 CREATE UNIQUE INDEX "IX_DeviceFiles_StudentId_ImportedSha256" ON "DeviceFiles" ("StudentId", "ImportedSha256");
 
+CREATE INDEX "IX_GroupMembers_StudentId" ON "GroupMembers" ("StudentId");
+
 CREATE INDEX "IX_HoursExceptions_OpenAt" ON "HoursExceptions" ("OpenAt");
 
 CREATE INDEX "IX_HoursExceptions_Until_From" ON "HoursExceptions" ("Until", "From");
@@ -854,7 +873,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127082822_FirstOrder', '10.0.15');
+VALUES ('20261127083734_FirstOrder', '10.0.15');
 
 COMMIT;
 

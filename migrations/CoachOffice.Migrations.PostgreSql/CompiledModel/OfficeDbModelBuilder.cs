@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("27d0e894-5462-4a5c-a7ef-ceb132df49cb"), entityTypeCount: 52)
+            : base(skipDetectChanges: false, modelId: new Guid("1bd19d4c-5814-43d3-9983-895d9ee7355a"), entityTypeCount: 54)
         {
         }
 
@@ -60,6 +60,8 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var rulebookWork = RulebookWorkEntityType.Create(this);
             var shippedBook = ShippedBookEntityType.Create(this);
             var storedDraft = StoredDraftEntityType.Create(this);
+            var groupMember = GroupMemberEntityType.Create(this);
+            var studentGroup = StudentGroupEntityType.Create(this);
             var student = StudentEntityType.Create(this);
             var dataProtectionKey = DataProtectionKeyEntityType.Create(this);
             var identityPasskeyData = IdentityPasskeyDataEntityType.Create(this);
@@ -125,6 +127,8 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             StoredDraftEntityType.CreateForeignKey1(storedDraft, lesson);
             StoredDraftEntityType.CreateForeignKey2(storedDraft, keptRulebook);
             StoredDraftEntityType.CreateForeignKey3(storedDraft, student);
+            GroupMemberEntityType.CreateForeignKey1(groupMember, studentGroup);
+            GroupMemberEntityType.CreateForeignKey2(groupMember, student);
             StudentEntityType.CreateForeignKey1(student, payer);
             IdentityPasskeyDataEntityType.CreateForeignKey1(identityPasskeyData, identityUserPasskey);
             IdentityRoleClaimEntityType.CreateForeignKey1(identityRoleClaim, identityRole);
@@ -177,6 +181,8 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             RulebookWorkEntityType.CreateAnnotations(rulebookWork);
             ShippedBookEntityType.CreateAnnotations(shippedBook);
             StoredDraftEntityType.CreateAnnotations(storedDraft);
+            GroupMemberEntityType.CreateAnnotations(groupMember);
+            StudentGroupEntityType.CreateAnnotations(studentGroup);
             StudentEntityType.CreateAnnotations(student);
             DataProtectionKeyEntityType.CreateAnnotations(dataProtectionKey);
             IdentityPasskeyDataEntityType.CreateAnnotations(identityPasskeyData);

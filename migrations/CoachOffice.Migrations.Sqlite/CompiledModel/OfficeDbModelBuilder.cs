@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("add0cc60-1a5b-4e05-bd7d-0826187be178"), entityTypeCount: 52)
+            : base(skipDetectChanges: false, modelId: new Guid("4cfd3cb4-02c9-40b1-8cb4-ea96da0e3b0d"), entityTypeCount: 54)
         {
         }
 
@@ -59,6 +59,8 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var rulebookWork = RulebookWorkEntityType.Create(this);
             var shippedBook = ShippedBookEntityType.Create(this);
             var storedDraft = StoredDraftEntityType.Create(this);
+            var groupMember = GroupMemberEntityType.Create(this);
+            var studentGroup = StudentGroupEntityType.Create(this);
             var student = StudentEntityType.Create(this);
             var dataProtectionKey = DataProtectionKeyEntityType.Create(this);
             var identityPasskeyData = IdentityPasskeyDataEntityType.Create(this);
@@ -124,6 +126,8 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             StoredDraftEntityType.CreateForeignKey1(storedDraft, lesson);
             StoredDraftEntityType.CreateForeignKey2(storedDraft, keptRulebook);
             StoredDraftEntityType.CreateForeignKey3(storedDraft, student);
+            GroupMemberEntityType.CreateForeignKey1(groupMember, studentGroup);
+            GroupMemberEntityType.CreateForeignKey2(groupMember, student);
             StudentEntityType.CreateForeignKey1(student, payer);
             IdentityPasskeyDataEntityType.CreateForeignKey1(identityPasskeyData, identityUserPasskey);
             IdentityRoleClaimEntityType.CreateForeignKey1(identityRoleClaim, identityRole);
@@ -176,6 +180,8 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             RulebookWorkEntityType.CreateAnnotations(rulebookWork);
             ShippedBookEntityType.CreateAnnotations(shippedBook);
             StoredDraftEntityType.CreateAnnotations(storedDraft);
+            GroupMemberEntityType.CreateAnnotations(groupMember);
+            StudentGroupEntityType.CreateAnnotations(studentGroup);
             StudentEntityType.CreateAnnotations(student);
             DataProtectionKeyEntityType.CreateAnnotations(dataProtectionKey);
             IdentityPasskeyDataEntityType.CreateAnnotations(identityPasskeyData);

@@ -12,7 +12,7 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace CoachOffice.Migrations.PostgreSql.Migrations
 {
     [DbContext(typeof(OfficeDb))]
-    [Migration("20261127082832_FirstOrder")]
+    [Migration("20261127083737_FirstOrder")]
     partial class FirstOrder
     {
         /// <inheritdoc />
@@ -1863,6 +1863,49 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.ToTable("StoredDrafts", (string)null);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Students.Groups.GroupMember", b =>
+                {
+                    b.Property<Guid>("GroupId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("StudentId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("Since")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.HasKey("GroupId", "StudentId");
+
+                    b.HasIndex("StudentId");
+
+                    b.ToTable("GroupMembers", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Students.Groups.StudentGroup", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<DateTime>("CreatedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("StudentGroups", (string)null);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.Students.Student", b =>
                 {
                     b.Property<Guid>("Id")
@@ -2543,6 +2586,21 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Students.Groups.GroupMember", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Students.Groups.StudentGroup", null)
+                        .WithMany("Members")
+                        .HasForeignKey("GroupId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.Students.Student", b =>
                 {
                     b.HasOne("CoachOffice.Domain.Ledger.Payer", null)
@@ -2670,6 +2728,11 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.Navigation("Changes");
 
                     b.Navigation("Stages");
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Students.Groups.StudentGroup", b =>
+                {
+                    b.Navigation("Members");
                 });
 #pragma warning restore 612, 618
         }

@@ -11,7 +11,7 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 namespace CoachOffice.Migrations.Sqlite.Migrations
 {
     [DbContext(typeof(OfficeDb))]
-    [Migration("20261127082822_FirstOrder")]
+    [Migration("20261127083734_FirstOrder")]
     partial class FirstOrder
     {
         /// <inheritdoc />
@@ -1858,6 +1858,49 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.ToTable("StoredDrafts", (string)null);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Students.Groups.GroupMember", b =>
+                {
+                    b.Property<Guid>("GroupId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("StudentId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("Since")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("GroupId", "StudentId");
+
+                    b.HasIndex("StudentId");
+
+                    b.ToTable("GroupMembers", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Students.Groups.StudentGroup", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("CreatedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("StudentGroups", (string)null);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.Students.Student", b =>
                 {
                     b.Property<Guid>("Id")
@@ -2531,6 +2574,21 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Students.Groups.GroupMember", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Students.Groups.StudentGroup", null)
+                        .WithMany("Members")
+                        .HasForeignKey("GroupId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.Students.Student", b =>
                 {
                     b.HasOne("CoachOffice.Domain.Ledger.Payer", null)
@@ -2658,6 +2716,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.Navigation("Changes");
 
                     b.Navigation("Stages");
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Students.Groups.StudentGroup", b =>
+                {
+                    b.Navigation("Members");
                 });
 #pragma warning restore 612, 618
         }
