@@ -14,8 +14,8 @@ public sealed record Diary
     /// <summary>When the student comes already.</summary>
     public IReadOnlyList<Interval> Student { get; init; } = [];
 
-    /// <summary>The offering's bays; a place without one of them needs none.</summary>
-    public IReadOnlyList<Bay> Bays { get; init; } = [];
+    /// <summary>Bays of which one must be free; null when none is needed.</summary>
+    public IReadOnlyList<Bay>? Bays { get; init; }
 
     /// <summary>Ways between places; one that is not named takes no time.</summary>
     public IReadOnlyList<Travel> Ways { get; init; } = [];

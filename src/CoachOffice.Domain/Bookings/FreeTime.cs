@@ -6,7 +6,6 @@ namespace CoachOffice.Domain.Bookings;
 /// <summary>A time that can be booked.</summary>
 /// <param name="Coach">With whom.</param>
 /// <param name="Place">Where.</param>
-/// <param name="Bay">A bay that is free then; null when none is needed.</param>
 /// <param name="LocalStart">Wall clock at the place.</param>
 /// <param name="Starts">The same as an instant.</param>
-public sealed record FreeTime(AccountId Coach, PlaceId Place, ResourceId? Bay, LocalDateTime LocalStart, Instant Starts);
+public sealed record FreeTime(AccountId Coach, PlaceId Place, LocalDateTime LocalStart, Instant Starts);

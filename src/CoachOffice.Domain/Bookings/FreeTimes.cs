@@ -21,14 +21,12 @@ public static class FreeTimes
         var (first, last) = (Instant.Max(open.Time.Start, wish.Starts.Start), open.Time.End - wish.Length);
         var end = Instant.Min(last + Duration.Epsilon, wish.Starts.End);
         if (first >= end) yield break;
-        var bays = diary.Bays.Where(b => b.Place == open.Place).ToList();
         var near = new Interval(first, last + wish.Length);
-        var usable = bays.Where(b => b.IsInUse).Select(b => b with { Taken = [.. b.Taken.Where(t => t.Overlaps(near))] }).ToList();
+        var bays = diary.Bays?.Where(b => b.Place == open.Place).Select(b => b.Taken.Where(t => t.Overlaps(near)).ToList()).ToList();
         foreach (var start in new Interval(first, end).Minus(RuledOut(open, diary, wish)).SelectMany(free => Begins(free, wish)))
         {
             var lesson = new Interval(start.ToInstant(), start.ToInstant() + wish.Length);
-            var bay = usable.Find(b => !b.Taken.Any(t => t.Overlaps(lesson)));
-            if (bay is not null || bays.Count == 0) yield return new FreeTime(open.Coach, open.Place, bay?.Id, start.LocalDateTime, lesson.Start);
+            if (bays is null || bays.Exists(taken => !taken.Exists(t => t.Overlaps(lesson)))) yield return new FreeTime(open.Coach, open.Place, start.LocalDateTime, lesson.Start);
         }
     }
 

@@ -30,7 +30,7 @@ public sealed class FreeTimesProperties
                     Open = OpenTimes.Of(Hours.Coach, book, scene.Days, scene.Zone),
                     Taken = [.. taken.Select(t => new CoachTaken(Hours.Coach, t.Place < 3 ? Places[t.Place] : null, scene.At(t)))],
                     Student = [.. student.Select(scene.At)],
-                    Bays = [.. bays.Select((b, i) => new Bay(ResourceId.From(FixedIds.Of(40 + i)), Places[b.Place % 2], b.Length > 60, [scene.At(b)]))],
+                    Bays = bays.Length == 0 ? null : [.. bays.Select(b => new Bay(Places[b.Place % 3], [scene.At(b)]))],
                     Ways = [.. rest.Item4.Select((minutes, i) => Travel.Between(FixedIds.Of(50 + i), Places[i], Places[(i + 1) % 3], minutes))],
                 };
 
@@ -83,10 +83,9 @@ public sealed class FreeTimesProperties
 
         private bool IsFree(Instant at, PlaceId place, HoursBook book, Diary diary)
         {
-            var bays = diary.Bays.Where(b => b.Place == place).ToList();
             return Each(Minutes).All(m => IsOpen(at + m, place, book) && !diary.Student.Any(s => Within(at + m, s)))
                 && Each(Minutes + Buffer).All(m => !diary.Taken.Any(t => IsTaken(at + m, place, t, diary)))
-                && (bays.Count == 0 || bays.Exists(b => b.IsInUse && Each(Minutes).All(m => !b.Taken.Any(t => Within(at + m, t)))));
+                && (diary.Bays is null || diary.Bays.Any(b => b.Place == place && Each(Minutes).All(m => !b.Taken.Any(t => Within(at + m, t)))));
         }
 
         private static bool IsTaken(Instant at, PlaceId place, CoachTaken taken, Diary diary)
