@@ -23,7 +23,8 @@ public static class FreeTimes
         if (first >= end) yield break;
         var near = new Interval(first, last + wish.Length);
         var bays = diary.Bays?.Where(b => b.Place == open.Place).Select(b => b.Taken.Where(t => t.Overlaps(near)).ToList()).ToList();
-        foreach (var start in new Interval(first, end).Minus(RuledOut(open, diary, wish)).SelectMany(free => Begins(free, wish)))
+        var starts = new Interval(first, end);
+        foreach (var start in starts.Minus(RuledOut(open, diary, wish).Where(r => r.Overlaps(starts))).SelectMany(free => Begins(free, wish)))
         {
             var lesson = new Interval(start.ToInstant(), start.ToInstant() + wish.Length);
             if (bays is null || bays.Exists(taken => !taken.Exists(t => t.Overlaps(lesson)))) yield return new FreeTime(open.Coach, open.Place, start.LocalDateTime, lesson.Start);
