@@ -7,7 +7,7 @@ public interface IOutbox
 {
     /// <summary>
     /// Takes messages that are waiting and due, of active plans (a second look also of completed ones) of students who are neither archived nor erased; of a student who
-    /// stopped messages only the plan itself is delivered. Fewest attempts first, then earliest. Raises their attempts.
+    /// stopped messages only the plan itself is delivered. A message without a plan waits for its time alone, unless its student is archived or erased. Fewest attempts first, then earliest. Raises their attempts.
     /// </summary>
     Task<IReadOnlyList<Message>> Claim(ClaimOrder order, CancellationToken stop);
 

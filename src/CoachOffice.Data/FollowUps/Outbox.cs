@@ -15,10 +15,10 @@ internal abstract class Outbox(OfficeDb db, string lockClause) : IOutbox
         UPDATE "Messages" SET "LeaseUntil" = {0}, "ClaimedBy" = {1}, "Attempts" = "Attempts" + 1
         WHERE "Id" IN (
             SELECT m."Id" FROM "Messages" AS m
-            JOIN "Plans" AS p ON p."Id" = m."PlanId" JOIN "Students" AS s ON s."Id" = m."StudentId"
+            LEFT JOIN "Plans" AS p ON p."Id" = m."PlanId" LEFT JOIN "Students" AS s ON s."Id" = m."StudentId"
             WHERE m."State" = '{{Terms.Of(MessageState.Waiting)}}' AND m."DueAt" <= {2} AND (m."LeaseUntil" IS NULL OR m."LeaseUntil" < {2})
-            AND (p."Status" = '{{Terms.Of(PlanStatus.Active)}}' OR (p."Status" = '{{Terms.Of(PlanStatus.Completed)}}' AND m."Kind" = '{{Terms.Of(MessageKind.SecondLook)}}')) AND s."ArchivedAt" IS NULL AND s."ErasedAt" IS NULL
-            AND (s."MessagesStoppedAt" IS NULL OR m."Kind" = '{{Terms.Of(MessageKind.PlanDelivery)}}')
+            AND (m."PlanId" IS NULL OR p."Status" = '{{Terms.Of(PlanStatus.Active)}}' OR (p."Status" = '{{Terms.Of(PlanStatus.Completed)}}' AND m."Kind" = '{{Terms.Of(MessageKind.SecondLook)}}')) AND s."ArchivedAt" IS NULL AND s."ErasedAt" IS NULL
+            AND (m."PlanId" IS NULL OR s."MessagesStoppedAt" IS NULL OR m."Kind" = '{{Terms.Of(MessageKind.PlanDelivery)}}')
             ORDER BY m."Attempts", m."DueAt", m."Id" LIMIT {3} {{lockClause}})
         RETURNING *
         """;

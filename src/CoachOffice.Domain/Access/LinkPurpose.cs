@@ -8,4 +8,7 @@ public enum LinkPurpose
 
     /// <summary>Stop reminders, nothing else.</summary>
     StopMessages,
+
+    /// <summary>See, book, change and cancel the student's own lessons.</summary>
+    Visits,
 }

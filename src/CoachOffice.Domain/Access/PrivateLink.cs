@@ -4,7 +4,7 @@ using NodaTime;
 
 namespace CoachOffice.Domain.Access;
 
-/// <summary>A capability: whoever holds the token may do one thing for one student's one plan. Only the token's SHA-256 is stored.</summary>
+/// <summary>A capability: whoever holds the token may do one thing for one student: with one plan, or with the lessons. Only the token's SHA-256 is stored.</summary>
 public sealed class PrivateLink
 {
     private PrivateLink()
@@ -21,8 +21,8 @@ public sealed class PrivateLink
     /// <summary>What the holder may do; a token of one kind never opens the other.</summary>
     public LinkPurpose Purpose { get; private set; }
 
-    /// <summary>The plan it opens.</summary>
-    public PlanId PlanId { get; private set; }
+    /// <summary>The plan it opens; null when it opens the student's lessons.</summary>
+    public PlanId? PlanId { get; private set; }
 
     public Instant IssuedAt { get; private set; }
 
@@ -32,8 +32,8 @@ public sealed class PrivateLink
 
     public Instant? LastOpenedAt { get; private set; }
 
-    /// <summary>A new link that opens one plan of one student until it expires or is revoked.</summary>
-    public static PrivateLink Issue(Guid id, string tokenSha256, StudentId student, PlanId plan, Interval life, LinkPurpose purpose = LinkPurpose.Plan) => new()
+    /// <summary>A new link of one student that is good until it expires or is revoked: for a plan, or for the lessons when there is none.</summary>
+    public static PrivateLink Issue(Guid id, string tokenSha256, StudentId student, PlanId? plan, Interval life, LinkPurpose purpose = LinkPurpose.Plan) => new()
     {
         Id = id,
         TokenSha256 = tokenSha256,

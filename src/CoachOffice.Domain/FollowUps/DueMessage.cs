@@ -9,10 +9,13 @@ public sealed record DueMessage
 {
     public required MessageKind Kind { get; init; }
 
-    public required StudentId StudentId { get; init; }
+    /// <summary>Whom it is about; null when it is about nobody's lessons or plans, such as a receipt of a household. Who reads it is another matter.</summary>
+    public required StudentId? StudentId { get; init; }
 
-    public required PlanId PlanId { get; init; }
+    /// <summary>The plan it belongs to, or null: then its family of letters decides whether and to whom it goes.</summary>
+    public PlanId? PlanId { get; init; }
 
+    /// <summary>The re-test, booking, document or other thing it speaks of; needed where there is no plan.</summary>
     public Guid? SubjectId { get; init; }
 
     public required Instant DueAt { get; init; }
@@ -27,5 +30,7 @@ public sealed record DueMessage
     public required string Occasion { get; init; }
 
     /// <summary>The same cause twice gives the same key.</summary>
-    public string OnceKey => $"{Terms.Of(Kind)}|{StudentId.Value:N}|{SubjectId ?? PlanId.Value:N}|{Occasion}";
+    public string OnceKey => $"{Terms.Of(Kind)}|{StudentId?.Value.ToString("N") ?? "-"}|{Subject:N}|{Occasion}";
+
+    private Guid Subject => SubjectId ?? PlanId?.Value ?? throw new InvalidOperationException("A message speaks of a plan or of another thing.");
 }

@@ -4,7 +4,7 @@ using NodaTime;
 
 namespace CoachOffice.Domain.FollowUps;
 
-/// <summary>Something due to a student: facts only, never a body or a link. Written in the transaction of what causes it, claimed by lease, sent once.</summary>
+/// <summary>Something due to a person: facts only, never a body or a link. Written in the transaction of what causes it, claimed by lease, sent once.</summary>
 public sealed class Message
 {
     private Message()
@@ -15,11 +15,13 @@ public sealed class Message
 
     public MessageKind Kind { get; private set; }
 
-    public StudentId StudentId { get; private set; }
+    /// <summary>Whom it is about; null when it is about no single student.</summary>
+    public StudentId? StudentId { get; private set; }
 
-    public PlanId PlanId { get; private set; }
+    /// <summary>The plan it belongs to; null when it is the office's own, such as an invitation.</summary>
+    public PlanId? PlanId { get; private set; }
 
-    /// <summary>The re-test or other thing it speaks of, or null.</summary>
+    /// <summary>The re-test, booking or other thing it speaks of, or null when that is the plan itself.</summary>
     public Guid? SubjectId { get; private set; }
 
     /// <summary>Kind, student, subject and due day: the same cause twice is one message. Unique.</summary>

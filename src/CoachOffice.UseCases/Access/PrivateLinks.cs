@@ -10,7 +10,7 @@ using NodaTime;
 
 namespace CoachOffice.UseCases.Access;
 
-/// <summary>Private links: whoever holds the token may do one thing with one plan. Only the token's hash is kept.</summary>
+/// <summary>Private links: whoever holds the token may do one thing with one plan, or with the own lessons. Only the token's hash is kept.</summary>
 public sealed class PrivateLinks(OfficeDb db, INewIds ids, IClock clock, CheckLink check)
 {
     private const int TokenBytes = 32;
@@ -18,24 +18,50 @@ public sealed class PrivateLinks(OfficeDb db, INewIds ids, IClock clock, CheckLi
     /// <summary>A new token (256 random bits, base64url). The row is added to the caller's transaction; the token itself is kept nowhere.</summary>
     public async Task<string> Mint(PlanId plan, Duration life, LinkPurpose purpose = LinkPurpose.Plan, CancellationToken stop = default)
     {
-        var student = await StudentOf(plan, stop);
+        if (purpose == LinkPurpose.Visits) throw new ArgumentException("A link to the lessons belongs to a student, not to a plan.", nameof(purpose));
+        return Issue(await StudentOf(plan, stop), plan, life, purpose);
+    }
+
+    /// <summary>A new token that opens a student's own lessons; kept and added like those of a plan.</summary>
+    public string MintVisits(StudentId student, Duration life) => Issue(student, null, life, LinkPurpose.Visits);
+
+    /// <summary>What the token allows now (noting when it was last used, nothing else), or null: unknown, expired, revoked, of another purpose, or of a plan that is not in the student's hands.</summary>
+    public async Task<LinkPass?> Open(string token, LinkPurpose purpose = LinkPurpose.Plan, CancellationToken stop = default)
+    {
+        if (await Find(token, purpose, stop) is not { } link) return null;
+        var pass = await check.StillOpen(link, clock.GetCurrentInstant(), stop);
+        if (pass is not null) await Note(link, stop);
+        return pass;
+    }
+
+    /// <summary>Whose lessons the token opens now (noting when it was last used, nothing else), or null: unknown, expired, revoked, of another purpose, or of an erased student.</summary>
+    public async Task<VisitPass?> OpenVisits(string token, CancellationToken stop = default)
+    {
+        if (await Find(token, LinkPurpose.Visits, stop) is not { } link) return null;
+        var pass = await check.StillOpensVisits(link, clock.GetCurrentInstant(), stop);
+        if (pass is not null) await Note(link, stop);
+        return pass;
+    }
+
+    private string Issue(StudentId student, PlanId? plan, Duration life, LinkPurpose purpose)
+    {
         var bytes = RandomNumberGenerator.GetBytes(TokenBytes);
         var now = clock.GetCurrentInstant();
         db.PrivateLinks.Add(PrivateLink.Issue(ids.Next(), HashOf(bytes), student, plan, new Interval(now, now + life), purpose));
         return Base64Url.EncodeToString(bytes);
     }
 
-    /// <summary>What the token allows now (noting when it was last used, nothing else), or null: unknown, expired, revoked, of another purpose, or of a plan that is not in the student's hands.</summary>
-    public async Task<LinkPass?> Open(string token, LinkPurpose purpose = LinkPurpose.Plan, CancellationToken stop = default)
+    private async Task<Guid?> Find(string token, LinkPurpose purpose, CancellationToken stop)
     {
         if (BytesOf(token) is not { } bytes) return null;
         var hash = HashOf(bytes);
-        var link = await db.PrivateLinks.AsNoTracking().SingleOrDefaultAsync(l => l.TokenSha256 == hash && l.Purpose == purpose, stop);
-        if (link is null) return null;
+        return await db.PrivateLinks.Where(l => l.TokenSha256 == hash && l.Purpose == purpose).Select(l => (Guid?)l.Id).SingleOrDefaultAsync(stop);
+    }
+
+    private Task<int> Note(Guid link, CancellationToken stop)
+    {
         var now = clock.GetCurrentInstant();
-        var pass = await check.StillOpen(link.Id, now, stop);
-        if (pass is not null) await db.PrivateLinks.Where(l => l.Id == link.Id).ExecuteUpdateAsync(l => l.SetProperty(x => x.LastOpenedAt, now), stop);
-        return pass;
+        return db.PrivateLinks.Where(l => l.Id == link).ExecuteUpdateAsync(l => l.SetProperty(x => x.LastOpenedAt, now), stop);
     }
 
     private async Task<StudentId> StudentOf(PlanId plan, CancellationToken stop) =>

@@ -19,6 +19,6 @@ public sealed record Envelope
 
     public required DateTimeOffset Date { get; init; }
 
-    /// <summary>Where reminders are stopped.</summary>
-    public required Uri StopLink { get; init; }
+    /// <summary>Where reminders are stopped; null on a letter that is no reminder.</summary>
+    public Uri? StopLink { get; init; }
 }

@@ -8,7 +8,7 @@ using Microsoft.EntityFrameworkCore;
 namespace CoachOffice.UseCases.FollowUps;
 
 /// <summary>Lists messages and their state.</summary>
-public sealed class ListMessages(OfficeDb db)
+public sealed class ListMessages(OfficeDb db, OfficeLetters letters)
 {
     private const int PageSize = 50;
     private const int LastPage = 1_000_000;
@@ -22,7 +22,21 @@ public sealed class ListMessages(OfficeDb db)
         var from = (number - 1) * PageSize;
         var rows = await Rows(Ordered(Chosen(filter), filter).Skip(from).Take(PageSize + 1)).ToListAsync(stop);
         var waiting = await db.Messages.CountAsync(m => m.State == MessageState.NeedsAttention, stop);
-        return new MessageList([.. rows.Take(PageSize).Select(r => r with { Problem = r.Problem is { } code ? Problems.InWords(code) : null })], number, rows.Count > PageSize, waiting);
+        return new MessageList(await Said(rows.Take(PageSize), stop), number, rows.Count > PageSize, waiting);
+    }
+
+    private async Task<IReadOnlyList<MessageRow>> Said(IEnumerable<MessageRow> rows, CancellationToken stop)
+    {
+        var said = rows.Select(r => r with { Problem = r.Problem is { } code ? Problems.InWords(code) : null }).ToList();
+        var nameless = said.Where(r => r.StudentId is null).Select(r => r.Id).ToList();
+        if (nameless.Count == 0) return said;
+        foreach (var message in await db.Messages.AsNoTracking().Where(m => nameless.Contains(m.Id)).ToListAsync(stop))
+        {
+            var at = said.FindIndex(r => r.Id == message.Id);
+            said[at] = said[at] with { Name = await letters.Addressee(message, stop) };
+        }
+
+        return said;
     }
 
     private IQueryable<Message> Chosen(MessageFilter filter) => filter switch
@@ -40,14 +54,14 @@ public sealed class ListMessages(OfficeDb db)
 
     private IQueryable<MessageRow> Rows(IQueryable<Message> messages) =>
         from message in messages
-        join student in db.Students on message.StudentId equals student.Id
+        from student in db.Students.Where(s => s.Id == message.StudentId).DefaultIfEmpty()
         select new MessageRow
         {
             Id = message.Id,
             Kind = message.Kind,
             State = message.State,
             StudentId = message.StudentId,
-            StudentName = student.FamilyName == "" ? student.GivenName : student.GivenName + " " + student.FamilyName,
+            Name = student == null ? "" : student.FamilyName == "" ? student.GivenName : student.GivenName + " " + student.FamilyName,
             PlanId = message.PlanId,
             DueAt = message.DueAt,
             SentAt = message.SentAt,

@@ -23,13 +23,18 @@ public static class MailForm
     {
         mail.Headers.Add("Auto-Submitted", "auto-generated");
         mail.Headers.Add("X-Auto-Response-Suppress", "All");
-        mail.Headers.Add(HeaderId.ListUnsubscribe, $"<{envelope.StopLink}>");
-
-        // One-click needs an https address (RFC 8058); on a machine of one's own the page behind the link has a button.
-        if (envelope.StopLink.Scheme == Uri.UriSchemeHttps) mail.Headers.Add("List-Unsubscribe-Post", "List-Unsubscribe=One-Click");
+        if (envelope.StopLink is { } stop) OfferStop(mail, stop);
         if (envelope.Follows is not { } first) return;
         mail.InReplyTo = first;
         mail.References.Add(first);
+    }
+
+    private static void OfferStop(MimeMessage mail, Uri stop)
+    {
+        mail.Headers.Add(HeaderId.ListUnsubscribe, $"<{stop}>");
+
+        // One-click needs an https address (RFC 8058); on a machine of one's own the page behind the link has a button.
+        if (stop.Scheme == Uri.UriSchemeHttps) mail.Headers.Add("List-Unsubscribe-Post", "List-Unsubscribe=One-Click");
     }
 
     private static TextPart Part(TextFormat format, string text)

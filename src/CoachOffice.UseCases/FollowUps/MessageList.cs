@@ -21,11 +21,14 @@ public sealed record MessageRow
 
     public required MessageState State { get; init; }
 
-    public required StudentId StudentId { get; init; }
+    /// <summary>Whom it is about, or null.</summary>
+    public required StudentId? StudentId { get; init; }
 
-    public required string StudentName { get; init; }
+    /// <summary>The student's name, or that of who reads it where it is about no single student.</summary>
+    public required string Name { get; init; }
 
-    public required PlanId PlanId { get; init; }
+    /// <summary>The plan it belongs to, or null.</summary>
+    public required PlanId? PlanId { get; init; }
 
     public required Instant DueAt { get; init; }
 

@@ -1,5 +1,4 @@
 using CoachOffice.Data;
-using CoachOffice.Domain;
 using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Plans;
 using Microsoft.EntityFrameworkCore;
@@ -11,16 +10,10 @@ namespace CoachOffice.UseCases.FollowUps;
 /// Writes, holds, moves and takes back what is due to a student, in the transaction of what causes it.
 /// Changes are single statements with their condition, so that a message just being sent is never called back to life.
 /// </summary>
-public sealed class PlanMessages(OfficeDb db, INewIds ids, IClock clock)
+public sealed class PlanMessages(OfficeDb db, OfficeMessages office)
 {
     /// <summary>Writes a message; the same cause twice stays one message.</summary>
-    public async Task Write(DueMessage due, CancellationToken stop = default)
-    {
-        ArgumentNullException.ThrowIfNull(due);
-        var key = due.OnceKey;
-        if (db.Messages.Local.Any(m => m.OnceKey == key) || await db.Messages.AnyAsync(m => m.OnceKey == key, stop)) return;
-        db.Messages.Add(Message.Due(ids.Next(), due, clock.GetCurrentInstant()));
-    }
+    public Task Write(DueMessage due, CancellationToken stop = default) => office.Write(due, stop);
 
     /// <summary>The plan is paused: nothing of it goes out.</summary>
     public Task Hold(PlanId plan, CancellationToken stop = default) =>

@@ -8,6 +8,8 @@ public static class Problems
     {
         "no-address" => "The student has no mail address. Add one, then send it again; the plan can also be printed.",
         "no-guardian" => "The student is under 18 and has no guardian's address. Add the guardian, then send it again.",
+        "no-recipient" => "There is no mail address to send it to. Add one, then send it again.",
+        "no-letter" => "This kind of message has no letter in this edition of the program.",
         "no-sender" => "The practice has no sender address yet. Set it in the settings, then send it again.",
         "sent-unknown" => "The connection broke while it was on its way, so it may have arrived. Ask before you send it again.",
         "recipient-refused" => "The mail server refused the address. Check it, then send it again.",

@@ -17,8 +17,7 @@ public sealed class SendMessageNow(OfficeDb db, MessageDoor door, PracticeClock 
 
     private async Task<Refusal?> Hurry(Message message, IQueryable<Message> row, CancellationToken stop)
     {
-        var status = await db.Plans.Where(p => p.Id == message.PlanId).Select(p => p.Status).SingleAsync(stop);
-        if (status == PlanStatus.OnHold) return new("plan-on-hold", "The plan is paused; nothing of it goes out until you restart it.");
+        if (message.PlanId is { } plan && await db.Plans.AnyAsync(p => p.Id == plan && p.Status == PlanStatus.OnHold, stop)) return new("plan-on-hold", "The plan is paused; nothing of it goes out until you restart it.");
         var now = clock.Now;
         await row.ExecuteUpdateAsync(
             m => m.SetProperty(x => x.State, MessageState.Waiting).SetProperty(x => x.DueAt, now).SetProperty(x => x.AtOnce, true).SetProperty(x => x.Attempts, 0).SetProperty(x => x.LastProblem, (string?)null)

@@ -51,4 +51,4 @@ public sealed record SendingFacts
 }
 
 /// <summary>A message that went out.</summary>
-public sealed record SentBefore(MessageKind Kind, PlanId PlanId, Instant At);
+public sealed record SentBefore(MessageKind Kind, PlanId? PlanId, Instant At);

@@ -19,7 +19,7 @@ public sealed class StopMessages(OfficeDb db, StopPage page, AuditTrail trail, P
         var now = clock.Now;
         await db.Students.Where(s => s.Id == pass.StudentId && s.MessagesStoppedAt == null)
             .ExecuteUpdateAsync(s => s.SetProperty(x => x.MessagesStoppedAt, (Instant?)now).SetProperty(x => x.Version, x => x.Version + 1), stop);
-        await db.Messages.Where(m => m.StudentId == pass.StudentId && m.Kind != MessageKind.PlanDelivery && (m.State == MessageState.Waiting || m.State == MessageState.Held))
+        await db.Messages.Where(m => m.StudentId == pass.StudentId && m.PlanId != null && m.Kind != MessageKind.PlanDelivery && (m.State == MessageState.Waiting || m.State == MessageState.Held))
             .ExecuteUpdateAsync(m => m.SetProperty(x => x.State, MessageState.Skipped).SetProperty(x => x.LastProblem, "messages-stopped"), stop);
         if (!pass.AlreadyStopped) trail.Add(Actor.Student, "messages-stopped", AuditSubject.Of(pass.StudentId));
         await db.SaveChangesAsync(stop);

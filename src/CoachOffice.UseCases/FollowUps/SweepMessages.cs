@@ -6,7 +6,7 @@ using NodaTime;
 namespace CoachOffice.UseCases.FollowUps;
 
 /// <summary>Sends what is due, one message after the other. Any number of sweeps at once, on any number of machines, send each message once.</summary>
-public sealed partial class SweepMessages(IOutbox outbox, ReadSendingFacts read, SendMessage send, INewIds ids, ILogger<SweepMessages> log)
+public sealed partial class SweepMessages(IOutbox outbox, ClaimedMessage claimed, IClock clock, INewIds ids, ILogger<SweepMessages> log)
 {
     // One row at a time and a lease far longer than a mail server may take: a crash holds one message for five minutes.
     private static readonly Duration Lease = Duration.FromMinutes(5);
@@ -19,9 +19,9 @@ public sealed partial class SweepMessages(IOutbox outbox, ReadSendingFacts read,
         var result = SweepResult.Nothing;
         for (var count = 0; count < MostInOneSweep && !stop.IsCancellationRequested; count++)
         {
-            if (await outbox.Claim(new ClaimOrder(read.Now, Lease, owner, 1), stop) is not [var message]) break;
-            var sending = new Sending(message.Id, owner, read.Now);
-            var one = message.Attempts > SendMessage.MostAttempts ? await GiveUp(sending, stop) : await send.Of(await read.For(message, stop), sending, stop);
+            if (await outbox.Claim(new ClaimOrder(clock.GetCurrentInstant(), Lease, owner, 1), stop) is not [var message]) break;
+            var sending = new Sending(message.Id, owner, clock.GetCurrentInstant());
+            var one = message.Attempts > MailDispatch.MostAttempts ? await GiveUp(sending, stop) : await claimed.Carry(message, sending, stop);
             result = result.With(one);
             if (one != SendingResult.ServerDown) continue;
             LogServerDown(log, message.Id);

@@ -15,8 +15,8 @@ public sealed class NotedPlans(TimeProvider time)
     private static readonly TimeSpan Life = TimeSpan.FromMinutes(1);
 
     private static readonly CompiledQueryOfTwo<Instant, int, PlanId> Noted = new((db, since, fewest) =>
-        db.Messages.Where(m => m.State == MessageState.Sent && m.DueAt >= since && m.Kind == MessageKind.PracticeNudge)
-            .GroupBy(m => m.PlanId).Where(g => g.Count() >= fewest).Select(g => g.Key));
+        db.Messages.Where(m => m.State == MessageState.Sent && m.DueAt >= since && m.Kind == MessageKind.PracticeNudge && m.PlanId != null)
+            .GroupBy(m => m.PlanId!.Value).Where(g => g.Count() >= fewest).Select(g => g.Key));
 
     private Kept? _kept;
 

@@ -14,7 +14,7 @@ using NodaTime;
 namespace CoachOffice.UseCases.Insight;
 
 /// <summary>Shows what needs a person now. The desk sees only what concerns the desk.</summary>
-public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock, NotedPlans noted)
+public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock, NotedPlans noted, StuckMessages stuck)
 {
     /// <summary>Rows of a list at first sight; who has more to do starts at its top.</summary>
     public const int Short = 10;
@@ -43,7 +43,7 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock,
             Lessons = new(actor.MayKeepStudents ? await Lessons.Rows(db, today, rows, stop) : [], most),
             Drafts = new(actor.MayTeach ? await Drafts.Rows(db, rows, stop) : [], most),
             Retests = new(actor.MayTeach ? await Retests(today, rows, stop) : [], most),
-            Messages = new(actor.MayKeepStudents ? await Messages(rows, stop) : [], most),
+            Messages = new(actor.MayKeepStudents ? await stuck.Now(rows, stop) : [], most),
             Silent = new(actor.MayTeach ? await Silent(rows, stop) : [], most),
         };
     }
@@ -114,19 +114,6 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock,
             select new { look.Status, IsLive = student.ArchivedAt == null && (plan.Status == PlanStatus.Active || plan.Status == PlanStatus.Completed), Waiting = new WaitingLook(look.Id, look.StudentId, (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, stage.DueOn) { IsSecondLook = look.IsSecondLook } }).ToListAsync(stop);
         return looks.Where(l => l is { Status: RetestStatus.Ready, IsLive: true, Waiting.IsSecondLook: false } && l.Waiting.DueOn > today).Select(l => l.Waiting).OrderBy(w => w.DueOn).ThenBy(w => w.Id);
     }
-
-    private async Task<IReadOnlyList<TodayMessage>> Messages(int most, CancellationToken stop)
-    {
-        var stuck = await Stuck.Rows(db, most, stop);
-        return [.. stuck.Select(m => m with { Problem = Problems.InWords(m.Problem) })];
-    }
-
-    private static readonly CompiledQuery<int, TodayMessage> Stuck = new((db, most) =>
-        (from message in db.Messages
-         join student in db.Students on message.StudentId equals student.Id
-         where message.State == MessageState.NeedsAttention
-         orderby message.DueAt, message.Id
-         select new TodayMessage(message.Id, student.Id, (student.GivenName + " " + student.FamilyName).Trim(), message.Kind, message.LastProblem ?? "unknown")).Take(most));
 
     // Two notes out since the last check-in: the program has done what it may, now a person could ask. Older silences are on the students' own pages.
     private async Task<IReadOnlyList<TodaySilence>> Silent(int most, CancellationToken stop)

@@ -68,7 +68,7 @@ public sealed record TodayRetest(Guid Id, StudentId StudentId, string StudentNam
 }
 
 /// <summary>A message that did not go.</summary>
-public sealed record TodayMessage(Guid Id, StudentId StudentId, string StudentName, MessageKind Kind, string Problem);
+public sealed record TodayMessage(Guid Id, StudentId? StudentId, string Name, MessageKind Kind, string Problem);
 
 /// <summary>A student who has not answered two notes.</summary>
 public sealed record TodaySilence(StudentId StudentId, string StudentName, PlanId PlanId, LocalDate? LastPractice);

@@ -10,6 +10,9 @@ internal static class OfficeLinks
 {
     public const string FollowUps = "/follow-ups";
 
+    /// <summary>A student's own lessons, behind a private link.</summary>
+    public const string MyLessons = "/my-lessons";
+
     public static string To(StudentId student) => $"/students/{student.Value}";
 
     public const string Groups = "/students/groups";

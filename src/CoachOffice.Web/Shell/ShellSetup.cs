@@ -1,6 +1,7 @@
 using System.Globalization;
 using CoachOffice.Data;
 using CoachOffice.UseCases;
+using CoachOffice.Web.Features.Bookings.Private;
 using CoachOffice.Web.Features.Lessons;
 using CoachOffice.Web.Features.Plans;
 using CoachOffice.Web.Features.Plans.Private;
@@ -35,6 +36,7 @@ internal static class ShellSetup
         services.AddRateLimits(builder.Configuration);
         services.AddHealthChecks().AddCheck<DatabaseHealth>("database");
         services.AddLinkDoor(builder.Configuration);
+        services.AddVisitDoor(builder.Configuration);
         services.AddLessonPages();
         services.AddSingleton<Features.Students.Charts.KeptDrawings>();
         services.AddPlanPages();

@@ -19,6 +19,7 @@ internal static class AnonymousPages
         "/Access/SignedOut",
         "/Problem/Index",
         "/Plans/Private/Open",
+        "/Bookings/Private/Open",
         "/FollowUps/Stop",
     ];
 

@@ -1,0 +1,23 @@
+using CoachOffice.Domain.Students;
+
+namespace CoachOffice.UseCases.FollowUps;
+
+/// <summary>What holds for every claimed message without a plan, around what its family says. Pure; the first law that speaks decides.</summary>
+public static class OfficeLaw
+{
+    /// <summary>Before the family is asked: nothing goes out about who was put away, and nothing that may have arrived is repeated by guess.</summary>
+    public static SendingVerdict? Before(OfficeFacts facts, bool mayRepeat)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        if (facts.Student is { ErasedAt: not null } or { ArchivedAt: not null }) return new SendingVerdict.Never("student-archived");
+        return facts.Message.SendingAt is not null && !mayRepeat ? new SendingVerdict.Ask("sent-unknown") : null;
+    }
+
+    /// <summary>After it said go: somebody has to be there to read it, and by night only what cannot wait goes.</summary>
+    public static SendingVerdict? After(OfficeFacts facts, MailRecipient? recipient)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        if (recipient is not { Address.Length: > 0 }) return new SendingVerdict.Ask(facts.IsMinor ? "no-guardian" : facts.Student is null ? "no-recipient" : "no-address");
+        return !facts.Message.AtOnce && facts.Dates.IsQuiet(facts.Now) ? new SendingVerdict.Later(facts.Dates.NextMorning(facts.Now)) : null;
+    }
+}
