@@ -40,6 +40,8 @@ public sealed class MessageTests
     {
         Assert.Equal("retest-prompt|00000001000000000000000000000000|00000003000000000000000000000000|2026-05-07", Due.OnceKey);
         Assert.Equal("retest-prompt|00000001000000000000000000000000|00000002000000000000000000000000|2026-05-07", (Due with { SubjectId = null }).OnceKey);
+        Assert.Equal("retest-prompt|-|00000003000000000000000000000000|2026-05-07", (Due with { StudentId = null, PlanId = null }).OnceKey);
+        Assert.Throws<InvalidOperationException>(() => (Due with { PlanId = null, SubjectId = null }).OnceKey);
     }
 
     [Theory]
