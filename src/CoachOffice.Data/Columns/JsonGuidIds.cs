@@ -7,6 +7,7 @@ namespace CoachOffice.Data.Columns;
 /// <summary>Typed ids that wrap a Guid as its text inside JSON columns.</summary>
 internal sealed class JsonGuidIds : JsonConverterFactory
 {
+    // Asked by the interface's definition: naming it closed over any other type is a fault of its own.
     public override bool CanConvert(Type typeToConvert) =>
         typeToConvert.IsValueType && Array.Exists(typeToConvert.GetInterfaces(), i => i.IsGenericType && i.GetGenericTypeDefinition() == typeof(IVogen<,>) && i.GetGenericArguments()[1] == typeof(Guid));
 
