@@ -31,7 +31,7 @@ public sealed class VisitDoorTests : IAsyncLifetime
     {
         await _student.Open(await Link());
 
-        Assert.Equal("/my-lessons", _student.Path);
+        Assert.Equal("/my-lessons", _student.Way[0].Headers.Location!.ToString());
         var cookie = Assert.Single(_student.Way[0].Headers.GetValues("Set-Cookie"), c => c.StartsWith("coachoffice-visits=", StringComparison.Ordinal));
         Assert.Contains("httponly", cookie, StringComparison.OrdinalIgnoreCase);
         await _student.Open("/my-plan");
