@@ -632,8 +632,8 @@ CREATE TABLE "CheckIns" (
 CREATE TABLE "Messages" (
     "Id" uuid NOT NULL,
     "Kind" character varying(40) NOT NULL,
-    "StudentId" uuid NOT NULL,
-    "PlanId" uuid NOT NULL,
+    "StudentId" uuid,
+    "PlanId" uuid,
     "SubjectId" uuid,
     "OnceKey" character varying(200) NOT NULL,
     "DueAt" timestamp with time zone NOT NULL,
@@ -699,7 +699,7 @@ CREATE TABLE "PrivateLinks" (
     "TokenSha256" character varying(64) NOT NULL,
     "StudentId" uuid NOT NULL,
     "Purpose" character varying(40) NOT NULL,
-    "PlanId" uuid NOT NULL,
+    "PlanId" uuid,
     "IssuedAt" timestamp with time zone NOT NULL,
     "ExpiresAt" timestamp with time zone NOT NULL,
     "RevokedAt" timestamp with time zone,
@@ -922,7 +922,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127083737_FirstOrder', '10.0.15');
+VALUES ('20261127084305_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -589,8 +589,8 @@ CREATE TABLE "CheckIns" (
 CREATE TABLE "Messages" (
     "Id" TEXT NOT NULL CONSTRAINT "PK_Messages" PRIMARY KEY,
     "Kind" TEXT NOT NULL,
-    "StudentId" TEXT NOT NULL,
-    "PlanId" TEXT NOT NULL,
+    "StudentId" TEXT NULL,
+    "PlanId" TEXT NULL,
     "SubjectId" TEXT NULL,
     "OnceKey" TEXT NOT NULL,
     "DueAt" TEXT NOT NULL,
@@ -652,7 +652,7 @@ CREATE TABLE "PrivateLinks" (
     "TokenSha256" TEXT NOT NULL,
     "StudentId" TEXT NOT NULL,
     "Purpose" TEXT NOT NULL,
-    "PlanId" TEXT NOT NULL,
+    "PlanId" TEXT NULL,
     "IssuedAt" TEXT NOT NULL,
     "ExpiresAt" TEXT NOT NULL,
     "RevokedAt" TEXT NULL,
@@ -873,7 +873,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127083734_FirstOrder', '10.0.15');
+VALUES ('20261127084301_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -118,11 +118,11 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
 
             var planId = runtimeEntityType.AddProperty(
                 "PlanId",
-                typeof(PlanId),
+                typeof(PlanId?),
                 propertyInfo: typeof(Message).GetProperty("PlanId", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(Message).GetField("<PlanId>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
                 valueConverter: new Ids<PlanId, Guid>());
-            planId.SetSentinelFromProviderValue(new Guid("00000000-0000-0000-0000-000000000000"));
             planId.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
             var reason = runtimeEntityType.AddProperty(
@@ -162,11 +162,11 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
 
             var studentId = runtimeEntityType.AddProperty(
                 "StudentId",
-                typeof(StudentId),
+                typeof(StudentId?),
                 propertyInfo: typeof(Message).GetProperty("StudentId", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(Message).GetField("<StudentId>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
                 valueConverter: new Ids<StudentId, Guid>());
-            studentId.SetSentinelFromProviderValue(new Guid("00000000-0000-0000-0000-000000000000"));
             studentId.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
             var subjectId = runtimeEntityType.AddProperty(
@@ -205,8 +205,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("PlanId") },
                 principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Id") }),
                 principalEntityType,
-                deleteBehavior: DeleteBehavior.Restrict,
-                required: true);
+                deleteBehavior: DeleteBehavior.Restrict);
 
             return runtimeForeignKey;
         }
@@ -216,8 +215,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("StudentId") },
                 principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Id") }),
                 principalEntityType,
-                deleteBehavior: DeleteBehavior.Restrict,
-                required: true);
+                deleteBehavior: DeleteBehavior.Restrict);
 
             return runtimeForeignKey;
         }

@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("1bd19d4c-5814-43d3-9983-895d9ee7355a"), entityTypeCount: 54)
+            : base(skipDetectChanges: false, modelId: new Guid("eaf834b1-e481-4016-b1ae-f36889780dd7"), entityTypeCount: 54)
         {
         }
 

@@ -68,11 +68,11 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
 
             var planId = runtimeEntityType.AddProperty(
                 "PlanId",
-                typeof(PlanId),
+                typeof(PlanId?),
                 propertyInfo: typeof(PrivateLink).GetProperty("PlanId", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(PrivateLink).GetField("<PlanId>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
                 valueConverter: new Ids<PlanId, Guid>());
-            planId.SetSentinelFromProviderValue(new Guid("00000000-0000-0000-0000-000000000000"));
             planId.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
             var purpose = runtimeEntityType.AddProperty(
@@ -133,8 +133,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("PlanId") },
                 principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Id") }),
                 principalEntityType,
-                deleteBehavior: DeleteBehavior.Restrict,
-                required: true);
+                deleteBehavior: DeleteBehavior.Restrict);
 
             return runtimeForeignKey;
         }

@@ -107,11 +107,11 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
 
             var planId = runtimeEntityType.AddProperty(
                 "PlanId",
-                typeof(PlanId),
+                typeof(PlanId?),
                 propertyInfo: typeof(Message).GetProperty("PlanId", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(Message).GetField("<PlanId>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
                 valueConverter: new Ids<PlanId, Guid>());
-            planId.SetSentinelFromProviderValue(new Guid("00000000-0000-0000-0000-000000000000"));
 
             var reason = runtimeEntityType.AddProperty(
                 "Reason",
@@ -146,11 +146,11 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
 
             var studentId = runtimeEntityType.AddProperty(
                 "StudentId",
-                typeof(StudentId),
+                typeof(StudentId?),
                 propertyInfo: typeof(Message).GetProperty("StudentId", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(Message).GetField("<StudentId>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
                 valueConverter: new Ids<StudentId, Guid>());
-            studentId.SetSentinelFromProviderValue(new Guid("00000000-0000-0000-0000-000000000000"));
 
             var subjectId = runtimeEntityType.AddProperty(
                 "SubjectId",
@@ -187,8 +187,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("PlanId") },
                 principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Id") }),
                 principalEntityType,
-                deleteBehavior: DeleteBehavior.Restrict,
-                required: true);
+                deleteBehavior: DeleteBehavior.Restrict);
 
             return runtimeForeignKey;
         }
@@ -198,8 +197,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("StudentId") },
                 principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Id") }),
                 principalEntityType,
-                deleteBehavior: DeleteBehavior.Restrict,
-                required: true);
+                deleteBehavior: DeleteBehavior.Restrict);
 
             return runtimeForeignKey;
         }

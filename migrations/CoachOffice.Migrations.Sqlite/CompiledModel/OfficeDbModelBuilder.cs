@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("4cfd3cb4-02c9-40b1-8cb4-ea96da0e3b0d"), entityTypeCount: 54)
+            : base(skipDetectChanges: false, modelId: new Guid("12a7d9ae-24f2-4f9a-b6ad-0623e7ddb698"), entityTypeCount: 54)
         {
         }
 
