@@ -35,6 +35,20 @@ public sealed class OfficeDb(DbContextOptions<OfficeDb> options)
 
     public DbSet<GroupMember> GroupMembers => Set<GroupMember>();
 
+    public DbSet<LedgerEntry> LedgerEntries => Set<LedgerEntry>();
+
+    public DbSet<LedgerPosting> LedgerPostings => Set<LedgerPosting>();
+
+    public DbSet<PackageOffer> PackageOffers => Set<PackageOffer>();
+
+    public DbSet<Package> Packages => Set<Package>();
+
+    public DbSet<LedgerDocument> LedgerDocuments => Set<LedgerDocument>();
+
+    public DbSet<DocumentCounter> DocumentCounters => Set<DocumentCounter>();
+
+    public DbSet<MoneyTerms> MoneyTerms => Set<MoneyTerms>();
+
     public DbSet<Lesson> Lessons => Set<Lesson>();
 
     public DbSet<Reading> Readings => Set<Reading>();

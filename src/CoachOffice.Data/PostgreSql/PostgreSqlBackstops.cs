@@ -14,6 +14,12 @@ internal static class PostgreSqlBackstops
         FOR EACH ROW EXECUTE FUNCTION "Keep_refuse"('shipped rulebooks never change');
         CREATE OR REPLACE TRIGGER "Keep_RulebookEditions" BEFORE UPDATE OR DELETE ON "RulebookEditions"
         FOR EACH ROW EXECUTE FUNCTION "Keep_refuse"('editions of the rulebook never change');
+        CREATE OR REPLACE TRIGGER "Keep_LedgerEntries" BEFORE UPDATE OR DELETE ON "LedgerEntries"
+        FOR EACH ROW EXECUTE FUNCTION "Keep_refuse"('entries of the ledger never change, another one takes them back');
+        CREATE OR REPLACE TRIGGER "Keep_LedgerPostings" BEFORE UPDATE OR DELETE ON "LedgerPostings"
+        FOR EACH ROW EXECUTE FUNCTION "Keep_refuse"('entries of the ledger never change, another one takes them back');
+        CREATE OR REPLACE TRIGGER "Keep_LedgerDocuments" BEFORE UPDATE OR DELETE ON "LedgerDocuments"
+        FOR EACH ROW EXECUTE FUNCTION "Keep_refuse"('receipts and statements never change');
         CREATE OR REPLACE TRIGGER "Keep_StoredDrafts" BEFORE UPDATE ON "StoredDrafts"
         FOR EACH ROW WHEN (NEW."Json" <> '') EXECUTE FUNCTION "Keep_refuse"('stored drafts never change, they can only be emptied');
         CREATE OR REPLACE TRIGGER "Keep_TakenTimes" BEFORE UPDATE ON "TakenTimes"

@@ -20,6 +20,18 @@ internal static class SqliteBackstops
         BEGIN SELECT RAISE(ABORT, 'editions of the rulebook never change'); END;
         CREATE TRIGGER IF NOT EXISTS "Keep_RulebookEditions_delete" BEFORE DELETE ON "RulebookEditions"
         BEGIN SELECT RAISE(ABORT, 'editions of the rulebook never change'); END;
+        CREATE TRIGGER IF NOT EXISTS "Keep_LedgerEntries_update" BEFORE UPDATE ON "LedgerEntries"
+        BEGIN SELECT RAISE(ABORT, 'entries of the ledger never change, another one takes them back'); END;
+        CREATE TRIGGER IF NOT EXISTS "Keep_LedgerEntries_delete" BEFORE DELETE ON "LedgerEntries"
+        BEGIN SELECT RAISE(ABORT, 'entries of the ledger never change, another one takes them back'); END;
+        CREATE TRIGGER IF NOT EXISTS "Keep_LedgerPostings_update" BEFORE UPDATE ON "LedgerPostings"
+        BEGIN SELECT RAISE(ABORT, 'entries of the ledger never change, another one takes them back'); END;
+        CREATE TRIGGER IF NOT EXISTS "Keep_LedgerPostings_delete" BEFORE DELETE ON "LedgerPostings"
+        BEGIN SELECT RAISE(ABORT, 'entries of the ledger never change, another one takes them back'); END;
+        CREATE TRIGGER IF NOT EXISTS "Keep_LedgerDocuments_update" BEFORE UPDATE ON "LedgerDocuments"
+        BEGIN SELECT RAISE(ABORT, 'receipts and statements never change'); END;
+        CREATE TRIGGER IF NOT EXISTS "Keep_LedgerDocuments_delete" BEFORE DELETE ON "LedgerDocuments"
+        BEGIN SELECT RAISE(ABORT, 'receipts and statements never change'); END;
         CREATE TRIGGER IF NOT EXISTS "Keep_StoredDrafts_update" BEFORE UPDATE ON "StoredDrafts"
         WHEN NEW."Json" <> ''
         BEGIN SELECT RAISE(ABORT, 'stored drafts never change, they can only be emptied'); END;

@@ -30,7 +30,7 @@ public sealed record PracticeDetails
         if (!OneLine.Shows(Name) || Name.Length > 120) yield return new("practice-name", "Give the practice a name of up to 120 characters.", nameof(Name));
         else if (!OneLine.Fits(Name)) yield return new("practice-name-line", OneLine.Wanted, nameof(Name));
         if (DateTimeZoneProviders.Tzdb.GetZoneOrNull(Zone) is null) yield return new("practice-zone", $"'{Zone}' is no time zone; pick one such as Europe/London.", nameof(Zone));
-        if (Currency.Length != 3 || !Currency.All(char.IsAsciiLetterUpper)) yield return new("practice-currency", "Write the currency as three capital letters, such as EUR.", nameof(Currency));
+        if (Ledger.Currency.Find(Currency) is null) yield return new("practice-currency", "Write the currency as its three capital letters in ISO 4217, such as EUR.", nameof(Currency));
         // Students are told to call it, so it must be something a phone can dial.
         if (EmergencyNumber.Length is < 2 or > 20 || !EmergencyNumber.All(c => char.IsAsciiDigit(c) || c is ' ' or '+' or '-' or '/'))
             yield return new("practice-emergency", "Write the emergency number in digits, such as 112.", nameof(EmergencyNumber));

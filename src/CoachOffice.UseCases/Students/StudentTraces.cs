@@ -118,13 +118,17 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         await db.SaveChangesAsync(stop);
     }
 
-    // A household's payer stays while they pay for somebody else who is still here.
+    // A household's payer stays while they pay for somebody else who is still here. The ledger and the documents stay as they are: tax law asks to keep
+    // them, and GDPR article 17(3)(b) lets them stand; without the payer's row they lead to nobody in the office.
     private async Task FromPayer(Student student, Instant now, CancellationToken stop)
     {
-        if (student.PayerId is not { } id) return;
-        if (await db.Students.AnyAsync(s => s.PayerId == id && s.Id != student.Id && s.ErasedAt == null, stop)) return;
-        var payer = await db.Payers.SingleAsync(p => p.Id == id, stop);
-        payer.Erase(now);
+        var charged = await db.LedgerEntries.Where(e => e.StudentId == student.Id).Select(e => e.PayerId).Distinct().ToListAsync(stop);
+        foreach (var id in charged.Concat(student.PayerId is { } own ? [own] : []).Distinct())
+        {
+            if (await db.Students.AnyAsync(s => s.PayerId == id && s.Id != student.Id && s.ErasedAt == null, stop)) continue;
+            (await db.Payers.SingleAsync(p => p.Id == id, stop)).Erase(now);
+        }
+
         await db.SaveChangesAsync(stop);
     }
 
