@@ -5,10 +5,11 @@ namespace CoachOffice.Domain.Ledger;
 /// <param name="Used">Taken, what was taken back not counted.</param>
 /// <param name="Reserved">Kept for lessons that are booked.</param>
 /// <param name="Prepaid">What of its price is not yet earned, without tax.</param>
-public sealed record PackageCredits(int Lessons, int Used, int Reserved, Money Prepaid)
+/// <param name="IsEnded">True when its rest was earned because it ended: only what is reserved may still be taken, a lesson whose mark was taken back and given again.</param>
+public sealed record PackageCredits(int Lessons, int Used, int Reserved, Money Prepaid, bool IsEnded = false)
 {
     /// <summary>Not yet taken, reserved ones too.</summary>
-    public int Left => Math.Max(0, Lessons - Used);
+    public int Left => IsEnded ? Reserved : Math.Max(0, Lessons - Used);
 
     /// <summary>Neither taken nor reserved.</summary>
     public int Free => Math.Max(0, Left - Reserved);
