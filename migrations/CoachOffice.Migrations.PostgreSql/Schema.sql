@@ -81,6 +81,27 @@ CREATE TABLE "DataProtectionKeys" (
     CONSTRAINT "PK_DataProtectionKeys" PRIMARY KEY ("Id")
 );
 
+CREATE TABLE "DocumentCounters" (
+    "Kind" character varying(40) NOT NULL,
+    "Year" integer NOT NULL,
+    "Last" integer NOT NULL,
+    CONSTRAINT "PK_DocumentCounters" PRIMARY KEY ("Kind", "Year")
+);
+
+CREATE TABLE "MoneyTerms" (
+    "Id" uuid NOT NULL,
+    "TaxMode" character varying(40) NOT NULL,
+    "Rounding" character varying(40) NOT NULL,
+    "TaxScope" character varying(40) NOT NULL,
+    "LegalName" character varying(160) NOT NULL,
+    "PostalAddress" character varying(500) NOT NULL,
+    "TaxNumber" character varying(40) NOT NULL,
+    "PaymentDays" integer NOT NULL,
+    "Version" integer NOT NULL,
+    "Only" integer NOT NULL DEFAULT 1,
+    CONSTRAINT "PK_MoneyTerms" PRIMARY KEY ("Id")
+);
+
 CREATE TABLE "Offerings" (
     "Id" uuid NOT NULL,
     "Name" character varying(120) NOT NULL,
@@ -99,6 +120,21 @@ CREATE TABLE "Offerings" (
     "ArchivedAt" timestamp with time zone,
     "Version" integer NOT NULL,
     CONSTRAINT "PK_Offerings" PRIMARY KEY ("Id")
+);
+
+CREATE TABLE "PackageOffers" (
+    "Id" uuid NOT NULL,
+    "Name" character varying(120) NOT NULL,
+    "Lessons" integer NOT NULL,
+    "Offerings" text NOT NULL,
+    "PriceMinor" bigint NOT NULL,
+    "TaxBasisPoints" integer NOT NULL,
+    "ValidMonths" integer,
+    "IsShared" boolean NOT NULL,
+    "AddedAt" timestamp with time zone NOT NULL,
+    "ArchivedAt" timestamp with time zone,
+    "Version" integer NOT NULL,
+    CONSTRAINT "PK_PackageOffers" PRIMARY KEY ("Id")
 );
 
 CREATE TABLE "Payers" (
@@ -382,6 +418,26 @@ CREATE TABLE "MediaConsents" (
     CONSTRAINT "FK_MediaConsents_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
+CREATE TABLE "Packages" (
+    "Id" uuid NOT NULL,
+    "OfferId" uuid NOT NULL,
+    "PayerId" uuid NOT NULL,
+    "StudentId" uuid NOT NULL,
+    "IsShared" boolean NOT NULL,
+    "Name" character varying(120) NOT NULL,
+    "Lessons" integer NOT NULL,
+    "Offerings" text NOT NULL,
+    "TaxBasisPoints" integer NOT NULL,
+    "SoldOn" date NOT NULL,
+    "ValidUntil" date,
+    "ClosedAt" timestamp with time zone,
+    "Version" integer NOT NULL,
+    CONSTRAINT "PK_Packages" PRIMARY KEY ("Id"),
+    CONSTRAINT "FK_Packages_PackageOffers_OfferId" FOREIGN KEY ("OfferId") REFERENCES "PackageOffers" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Packages_Payers_PayerId" FOREIGN KEY ("PayerId") REFERENCES "Payers" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Packages_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "Bookings" (
     "Id" uuid NOT NULL,
     "OfferingId" uuid NOT NULL,
@@ -589,6 +645,31 @@ CREATE TABLE "SecondReadings" (
     CONSTRAINT "FK_SecondReadings_Takes_TakeId" FOREIGN KEY ("TakeId") REFERENCES "Takes" ("Id") ON DELETE RESTRICT
 );
 
+CREATE TABLE "LedgerEntries" (
+    "Id" uuid NOT NULL,
+    "At" timestamp with time zone NOT NULL,
+    "On" date NOT NULL,
+    "Kind" character varying(40) NOT NULL,
+    "PayerId" uuid NOT NULL,
+    "StudentId" uuid,
+    "OfferingId" uuid,
+    "CoachId" uuid,
+    "SeatId" uuid,
+    "PackageId" uuid,
+    "Reverses" uuid,
+    "Method" character varying(40),
+    "Reference" character varying(80) NOT NULL,
+    "Text" character varying(300) NOT NULL,
+    "By" text NOT NULL,
+    CONSTRAINT "PK_LedgerEntries" PRIMARY KEY ("Id"),
+    CONSTRAINT "FK_LedgerEntries_LedgerEntries_Reverses" FOREIGN KEY ("Reverses") REFERENCES "LedgerEntries" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_LedgerEntries_Offerings_OfferingId" FOREIGN KEY ("OfferingId") REFERENCES "Offerings" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_LedgerEntries_Packages_PackageId" FOREIGN KEY ("PackageId") REFERENCES "Packages" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_LedgerEntries_Payers_PayerId" FOREIGN KEY ("PayerId") REFERENCES "Payers" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_LedgerEntries_Seats_SeatId" FOREIGN KEY ("SeatId") REFERENCES "Seats" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_LedgerEntries_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "WaitingPlaces" (
     "Id" uuid NOT NULL,
     "StudentId" uuid NOT NULL,
@@ -709,6 +790,34 @@ CREATE TABLE "PrivateLinks" (
     CONSTRAINT "FK_PrivateLinks_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
+CREATE TABLE "LedgerDocuments" (
+    "Id" uuid NOT NULL,
+    "Kind" character varying(40) NOT NULL,
+    "Year" integer NOT NULL,
+    "Number" integer NOT NULL,
+    "PayerId" uuid NOT NULL,
+    "EntryId" uuid,
+    "IssuedOn" date NOT NULL,
+    "At" timestamp with time zone NOT NULL,
+    "By" text NOT NULL,
+    "TotalMinor" bigint NOT NULL,
+    "Content" text NOT NULL,
+    CONSTRAINT "PK_LedgerDocuments" PRIMARY KEY ("Id"),
+    CONSTRAINT "FK_LedgerDocuments_LedgerEntries_EntryId" FOREIGN KEY ("EntryId") REFERENCES "LedgerEntries" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_LedgerDocuments_Payers_PayerId" FOREIGN KEY ("PayerId") REFERENCES "Payers" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "LedgerPostings" (
+    "EntryId" uuid NOT NULL,
+    "Line" integer NOT NULL,
+    "Account" character varying(40) NOT NULL,
+    "AmountMinor" bigint NOT NULL,
+    "TaxBasisPoints" integer,
+    "Text" character varying(120) NOT NULL,
+    CONSTRAINT "PK_LedgerPostings" PRIMARY KEY ("EntryId", "Line"),
+    CONSTRAINT "FK_LedgerPostings_LedgerEntries_EntryId" FOREIGN KEY ("EntryId") REFERENCES "LedgerEntries" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "Retests" (
     "Id" uuid NOT NULL,
     "PlanId" uuid NOT NULL,
@@ -785,6 +894,28 @@ CREATE INDEX "IX_HoursExceptions_Until_From" ON "HoursExceptions" ("Until", "Fro
 
 CREATE INDEX "IX_KeptRulebooks_ShippedSha256" ON "KeptRulebooks" ("ShippedSha256");
 
+CREATE UNIQUE INDEX "IX_LedgerDocuments_EntryId" ON "LedgerDocuments" ("EntryId");
+
+CREATE UNIQUE INDEX "IX_LedgerDocuments_Kind_Year_Number" ON "LedgerDocuments" ("Kind", "Year", "Number");
+
+CREATE INDEX "IX_LedgerDocuments_PayerId" ON "LedgerDocuments" ("PayerId");
+
+CREATE INDEX "IX_LedgerEntries_OfferingId" ON "LedgerEntries" ("OfferingId");
+
+CREATE INDEX "IX_LedgerEntries_On" ON "LedgerEntries" ("On");
+
+CREATE INDEX "IX_LedgerEntries_PackageId" ON "LedgerEntries" ("PackageId");
+
+CREATE INDEX "IX_LedgerEntries_PayerId_On" ON "LedgerEntries" ("PayerId", "On");
+
+CREATE UNIQUE INDEX "IX_LedgerEntries_Reverses" ON "LedgerEntries" ("Reverses");
+
+CREATE INDEX "IX_LedgerEntries_SeatId" ON "LedgerEntries" ("SeatId");
+
+CREATE INDEX "IX_LedgerEntries_StudentId" ON "LedgerEntries" ("StudentId");
+
+CREATE INDEX "IX_LedgerPostings_Account_EntryId_AmountMinor" ON "LedgerPostings" ("Account", "EntryId", "AmountMinor");
+
 CREATE INDEX "IX_LessonInputs_StudentId" ON "LessonInputs" ("StudentId");
 
 CREATE INDEX "IX_Lessons_CoachId_CreatedAt" ON "Lessons" ("CoachId", "CreatedAt");
@@ -814,6 +945,16 @@ CREATE INDEX "IX_Messages_PlanId_Kind_State_SentAt" ON "Messages" ("PlanId", "Ki
 CREATE INDEX "IX_Messages_State_DueAt" ON "Messages" ("State", "DueAt");
 
 CREATE INDEX "IX_Messages_StudentId" ON "Messages" ("StudentId");
+
+CREATE UNIQUE INDEX "IX_MoneyTerms_Only" ON "MoneyTerms" ("Only");
+
+CREATE INDEX "IX_Packages_OfferId" ON "Packages" ("OfferId");
+
+CREATE INDEX "IX_Packages_PayerId" ON "Packages" ("PayerId");
+
+CREATE INDEX "IX_Packages_StudentId" ON "Packages" ("StudentId");
+
+CREATE INDEX "IX_Packages_ValidUntil" ON "Packages" ("ValidUntil");
 
 CREATE INDEX "IX_Payers_Name_Id" ON "Payers" ("Name", "Id");
 
@@ -922,7 +1063,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127084305_FirstOrder', '10.0.15');
+VALUES ('20261127084740_FirstOrder', '10.0.15');
 
 COMMIT;
 

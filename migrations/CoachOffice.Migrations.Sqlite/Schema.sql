@@ -74,6 +74,26 @@ CREATE TABLE "DataProtectionKeys" (
     "Xml" TEXT NULL
 );
 
+CREATE TABLE "DocumentCounters" (
+    "Kind" TEXT NOT NULL,
+    "Year" INTEGER NOT NULL,
+    "Last" INTEGER NOT NULL,
+    CONSTRAINT "PK_DocumentCounters" PRIMARY KEY ("Kind", "Year")
+);
+
+CREATE TABLE "MoneyTerms" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_MoneyTerms" PRIMARY KEY,
+    "TaxMode" TEXT NOT NULL,
+    "Rounding" TEXT NOT NULL,
+    "TaxScope" TEXT NOT NULL,
+    "LegalName" TEXT NOT NULL,
+    "PostalAddress" TEXT NOT NULL,
+    "TaxNumber" TEXT NOT NULL,
+    "PaymentDays" INTEGER NOT NULL,
+    "Version" INTEGER NOT NULL,
+    "Only" INTEGER NOT NULL DEFAULT 1
+);
+
 CREATE TABLE "Offerings" (
     "Id" TEXT NOT NULL CONSTRAINT "PK_Offerings" PRIMARY KEY,
     "Name" TEXT NOT NULL,
@@ -88,6 +108,20 @@ CREATE TABLE "Offerings" (
     "Coaches" TEXT NOT NULL,
     "Resources" TEXT NOT NULL,
     "IsBookable" INTEGER NOT NULL,
+    "AddedAt" TEXT NOT NULL,
+    "ArchivedAt" TEXT NULL,
+    "Version" INTEGER NOT NULL
+);
+
+CREATE TABLE "PackageOffers" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_PackageOffers" PRIMARY KEY,
+    "Name" TEXT NOT NULL,
+    "Lessons" INTEGER NOT NULL,
+    "Offerings" TEXT NOT NULL,
+    "PriceMinor" INTEGER NOT NULL,
+    "TaxBasisPoints" INTEGER NOT NULL,
+    "ValidMonths" INTEGER NULL,
+    "IsShared" INTEGER NOT NULL,
     "AddedAt" TEXT NOT NULL,
     "ArchivedAt" TEXT NULL,
     "Version" INTEGER NOT NULL
@@ -353,6 +387,25 @@ CREATE TABLE "MediaConsents" (
     CONSTRAINT "FK_MediaConsents_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
+CREATE TABLE "Packages" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_Packages" PRIMARY KEY,
+    "OfferId" TEXT NOT NULL,
+    "PayerId" TEXT NOT NULL,
+    "StudentId" TEXT NOT NULL,
+    "IsShared" INTEGER NOT NULL,
+    "Name" TEXT NOT NULL,
+    "Lessons" INTEGER NOT NULL,
+    "Offerings" TEXT NOT NULL,
+    "TaxBasisPoints" INTEGER NOT NULL,
+    "SoldOn" TEXT NOT NULL,
+    "ValidUntil" TEXT NULL,
+    "ClosedAt" TEXT NULL,
+    "Version" INTEGER NOT NULL,
+    CONSTRAINT "FK_Packages_PackageOffers_OfferId" FOREIGN KEY ("OfferId") REFERENCES "PackageOffers" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Packages_Payers_PayerId" FOREIGN KEY ("PayerId") REFERENCES "Payers" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Packages_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "Bookings" (
     "Id" TEXT NOT NULL CONSTRAINT "PK_Bookings" PRIMARY KEY,
     "OfferingId" TEXT NOT NULL,
@@ -548,6 +601,30 @@ CREATE TABLE "SecondReadings" (
     CONSTRAINT "FK_SecondReadings_Takes_TakeId" FOREIGN KEY ("TakeId") REFERENCES "Takes" ("Id") ON DELETE RESTRICT
 );
 
+CREATE TABLE "LedgerEntries" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_LedgerEntries" PRIMARY KEY,
+    "At" TEXT NOT NULL,
+    "On" TEXT NOT NULL,
+    "Kind" TEXT NOT NULL,
+    "PayerId" TEXT NOT NULL,
+    "StudentId" TEXT NULL,
+    "OfferingId" TEXT NULL,
+    "CoachId" TEXT NULL,
+    "SeatId" TEXT NULL,
+    "PackageId" TEXT NULL,
+    "Reverses" TEXT NULL,
+    "Method" TEXT NULL,
+    "Reference" TEXT NOT NULL,
+    "Text" TEXT NOT NULL,
+    "By" TEXT NOT NULL,
+    CONSTRAINT "FK_LedgerEntries_LedgerEntries_Reverses" FOREIGN KEY ("Reverses") REFERENCES "LedgerEntries" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_LedgerEntries_Offerings_OfferingId" FOREIGN KEY ("OfferingId") REFERENCES "Offerings" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_LedgerEntries_Packages_PackageId" FOREIGN KEY ("PackageId") REFERENCES "Packages" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_LedgerEntries_Payers_PayerId" FOREIGN KEY ("PayerId") REFERENCES "Payers" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_LedgerEntries_Seats_SeatId" FOREIGN KEY ("SeatId") REFERENCES "Seats" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_LedgerEntries_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "WaitingPlaces" (
     "Id" TEXT NOT NULL CONSTRAINT "PK_WaitingPlaces" PRIMARY KEY,
     "StudentId" TEXT NOT NULL,
@@ -661,6 +738,33 @@ CREATE TABLE "PrivateLinks" (
     CONSTRAINT "FK_PrivateLinks_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
+CREATE TABLE "LedgerDocuments" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_LedgerDocuments" PRIMARY KEY,
+    "Kind" TEXT NOT NULL,
+    "Year" INTEGER NOT NULL,
+    "Number" INTEGER NOT NULL,
+    "PayerId" TEXT NOT NULL,
+    "EntryId" TEXT NULL,
+    "IssuedOn" TEXT NOT NULL,
+    "At" TEXT NOT NULL,
+    "By" TEXT NOT NULL,
+    "TotalMinor" INTEGER NOT NULL,
+    "Content" TEXT NOT NULL,
+    CONSTRAINT "FK_LedgerDocuments_LedgerEntries_EntryId" FOREIGN KEY ("EntryId") REFERENCES "LedgerEntries" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_LedgerDocuments_Payers_PayerId" FOREIGN KEY ("PayerId") REFERENCES "Payers" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "LedgerPostings" (
+    "EntryId" TEXT NOT NULL,
+    "Line" INTEGER NOT NULL,
+    "Account" TEXT NOT NULL,
+    "AmountMinor" INTEGER NOT NULL,
+    "TaxBasisPoints" INTEGER NULL,
+    "Text" TEXT NOT NULL,
+    CONSTRAINT "PK_LedgerPostings" PRIMARY KEY ("EntryId", "Line"),
+    CONSTRAINT "FK_LedgerPostings_LedgerEntries_EntryId" FOREIGN KEY ("EntryId") REFERENCES "LedgerEntries" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "Retests" (
     "Id" TEXT NOT NULL CONSTRAINT "PK_Retests" PRIMARY KEY,
     "PlanId" TEXT NOT NULL,
@@ -736,6 +840,28 @@ CREATE INDEX "IX_HoursExceptions_Until_From" ON "HoursExceptions" ("Until", "Fro
 
 CREATE INDEX "IX_KeptRulebooks_ShippedSha256" ON "KeptRulebooks" ("ShippedSha256");
 
+CREATE UNIQUE INDEX "IX_LedgerDocuments_EntryId" ON "LedgerDocuments" ("EntryId");
+
+CREATE UNIQUE INDEX "IX_LedgerDocuments_Kind_Year_Number" ON "LedgerDocuments" ("Kind", "Year", "Number");
+
+CREATE INDEX "IX_LedgerDocuments_PayerId" ON "LedgerDocuments" ("PayerId");
+
+CREATE INDEX "IX_LedgerEntries_OfferingId" ON "LedgerEntries" ("OfferingId");
+
+CREATE INDEX "IX_LedgerEntries_On" ON "LedgerEntries" ("On");
+
+CREATE INDEX "IX_LedgerEntries_PackageId" ON "LedgerEntries" ("PackageId");
+
+CREATE INDEX "IX_LedgerEntries_PayerId_On" ON "LedgerEntries" ("PayerId", "On");
+
+CREATE UNIQUE INDEX "IX_LedgerEntries_Reverses" ON "LedgerEntries" ("Reverses");
+
+CREATE INDEX "IX_LedgerEntries_SeatId" ON "LedgerEntries" ("SeatId");
+
+CREATE INDEX "IX_LedgerEntries_StudentId" ON "LedgerEntries" ("StudentId");
+
+CREATE INDEX "IX_LedgerPostings_Account_EntryId_AmountMinor" ON "LedgerPostings" ("Account", "EntryId", "AmountMinor");
+
 CREATE INDEX "IX_LessonInputs_StudentId" ON "LessonInputs" ("StudentId");
 
 CREATE INDEX "IX_Lessons_CoachId_CreatedAt" ON "Lessons" ("CoachId", "CreatedAt");
@@ -765,6 +891,16 @@ CREATE INDEX "IX_Messages_PlanId_Kind_State_SentAt" ON "Messages" ("PlanId", "Ki
 CREATE INDEX "IX_Messages_State_DueAt" ON "Messages" ("State", "DueAt");
 
 CREATE INDEX "IX_Messages_StudentId" ON "Messages" ("StudentId");
+
+CREATE UNIQUE INDEX "IX_MoneyTerms_Only" ON "MoneyTerms" ("Only");
+
+CREATE INDEX "IX_Packages_OfferId" ON "Packages" ("OfferId");
+
+CREATE INDEX "IX_Packages_PayerId" ON "Packages" ("PayerId");
+
+CREATE INDEX "IX_Packages_StudentId" ON "Packages" ("StudentId");
+
+CREATE INDEX "IX_Packages_ValidUntil" ON "Packages" ("ValidUntil");
 
 CREATE INDEX "IX_Payers_Name_Id" ON "Payers" ("Name", "Id");
 
@@ -873,7 +1009,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127084301_FirstOrder', '10.0.15');
+VALUES ('20261127084732_FirstOrder', '10.0.15');
 
 COMMIT;
 

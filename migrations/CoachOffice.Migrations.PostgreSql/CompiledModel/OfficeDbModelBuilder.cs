@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("eaf834b1-e481-4016-b1ae-f36889780dd7"), entityTypeCount: 54)
+            : base(skipDetectChanges: false, modelId: new Guid("8e6b8eab-d1f4-40b5-9f04-187da685096b"), entityTypeCount: 61)
         {
         }
 
@@ -36,6 +36,13 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var waitingPlace = WaitingPlaceEntityType.Create(this);
             var weeklyHours = WeeklyHoursEntityType.Create(this);
             var message = MessageEntityType.Create(this);
+            var documentCounter = DocumentCounterEntityType.Create(this);
+            var ledgerDocument = LedgerDocumentEntityType.Create(this);
+            var ledgerEntry = LedgerEntryEntityType.Create(this);
+            var ledgerPosting = LedgerPostingEntityType.Create(this);
+            var moneyTerms = MoneyTermsEntityType.Create(this);
+            var package = PackageEntityType.Create(this);
+            var packageOffer = PackageOfferEntityType.Create(this);
             var payer = PayerEntityType.Create(this);
             var deviceFile = DeviceFileEntityType.Create(this);
             var rememberedColumns = RememberedColumnsEntityType.Create(this);
@@ -93,6 +100,18 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             WeeklyHoursEntityType.CreateForeignKey1(weeklyHours, place);
             MessageEntityType.CreateForeignKey1(message, plan);
             MessageEntityType.CreateForeignKey2(message, student);
+            LedgerDocumentEntityType.CreateForeignKey1(ledgerDocument, ledgerEntry);
+            LedgerDocumentEntityType.CreateForeignKey2(ledgerDocument, payer);
+            LedgerEntryEntityType.CreateForeignKey1(ledgerEntry, offering);
+            LedgerEntryEntityType.CreateForeignKey2(ledgerEntry, package);
+            LedgerEntryEntityType.CreateForeignKey3(ledgerEntry, payer);
+            LedgerEntryEntityType.CreateForeignKey4(ledgerEntry, ledgerEntry);
+            LedgerEntryEntityType.CreateForeignKey5(ledgerEntry, seat);
+            LedgerEntryEntityType.CreateForeignKey6(ledgerEntry, student);
+            LedgerPostingEntityType.CreateForeignKey1(ledgerPosting, ledgerEntry);
+            PackageEntityType.CreateForeignKey1(package, packageOffer);
+            PackageEntityType.CreateForeignKey2(package, payer);
+            PackageEntityType.CreateForeignKey3(package, student);
             DeviceFileEntityType.CreateForeignKey1(deviceFile, student);
             LessonEntityType.CreateForeignKey1(lesson, student);
             LessonInputEntityType.CreateForeignKey1(lessonInput, lesson);
@@ -157,6 +176,13 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             WaitingPlaceEntityType.CreateAnnotations(waitingPlace);
             WeeklyHoursEntityType.CreateAnnotations(weeklyHours);
             MessageEntityType.CreateAnnotations(message);
+            DocumentCounterEntityType.CreateAnnotations(documentCounter);
+            LedgerDocumentEntityType.CreateAnnotations(ledgerDocument);
+            LedgerEntryEntityType.CreateAnnotations(ledgerEntry);
+            LedgerPostingEntityType.CreateAnnotations(ledgerPosting);
+            MoneyTermsEntityType.CreateAnnotations(moneyTerms);
+            PackageEntityType.CreateAnnotations(package);
+            PackageOfferEntityType.CreateAnnotations(packageOffer);
             PayerEntityType.CreateAnnotations(payer);
             DeviceFileEntityType.CreateAnnotations(deviceFile);
             RememberedColumnsEntityType.CreateAnnotations(rememberedColumns);

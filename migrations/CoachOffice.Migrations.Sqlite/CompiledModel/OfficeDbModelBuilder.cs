@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("12a7d9ae-24f2-4f9a-b6ad-0623e7ddb698"), entityTypeCount: 54)
+            : base(skipDetectChanges: false, modelId: new Guid("060189b1-17f0-4287-8663-0f2a5e57e85a"), entityTypeCount: 61)
         {
         }
 
@@ -35,6 +35,13 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var waitingPlace = WaitingPlaceEntityType.Create(this);
             var weeklyHours = WeeklyHoursEntityType.Create(this);
             var message = MessageEntityType.Create(this);
+            var documentCounter = DocumentCounterEntityType.Create(this);
+            var ledgerDocument = LedgerDocumentEntityType.Create(this);
+            var ledgerEntry = LedgerEntryEntityType.Create(this);
+            var ledgerPosting = LedgerPostingEntityType.Create(this);
+            var moneyTerms = MoneyTermsEntityType.Create(this);
+            var package = PackageEntityType.Create(this);
+            var packageOffer = PackageOfferEntityType.Create(this);
             var payer = PayerEntityType.Create(this);
             var deviceFile = DeviceFileEntityType.Create(this);
             var rememberedColumns = RememberedColumnsEntityType.Create(this);
@@ -92,6 +99,18 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             WeeklyHoursEntityType.CreateForeignKey1(weeklyHours, place);
             MessageEntityType.CreateForeignKey1(message, plan);
             MessageEntityType.CreateForeignKey2(message, student);
+            LedgerDocumentEntityType.CreateForeignKey1(ledgerDocument, ledgerEntry);
+            LedgerDocumentEntityType.CreateForeignKey2(ledgerDocument, payer);
+            LedgerEntryEntityType.CreateForeignKey1(ledgerEntry, offering);
+            LedgerEntryEntityType.CreateForeignKey2(ledgerEntry, package);
+            LedgerEntryEntityType.CreateForeignKey3(ledgerEntry, payer);
+            LedgerEntryEntityType.CreateForeignKey4(ledgerEntry, ledgerEntry);
+            LedgerEntryEntityType.CreateForeignKey5(ledgerEntry, seat);
+            LedgerEntryEntityType.CreateForeignKey6(ledgerEntry, student);
+            LedgerPostingEntityType.CreateForeignKey1(ledgerPosting, ledgerEntry);
+            PackageEntityType.CreateForeignKey1(package, packageOffer);
+            PackageEntityType.CreateForeignKey2(package, payer);
+            PackageEntityType.CreateForeignKey3(package, student);
             DeviceFileEntityType.CreateForeignKey1(deviceFile, student);
             LessonEntityType.CreateForeignKey1(lesson, student);
             LessonInputEntityType.CreateForeignKey1(lessonInput, lesson);
@@ -156,6 +175,13 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             WaitingPlaceEntityType.CreateAnnotations(waitingPlace);
             WeeklyHoursEntityType.CreateAnnotations(weeklyHours);
             MessageEntityType.CreateAnnotations(message);
+            DocumentCounterEntityType.CreateAnnotations(documentCounter);
+            LedgerDocumentEntityType.CreateAnnotations(ledgerDocument);
+            LedgerEntryEntityType.CreateAnnotations(ledgerEntry);
+            LedgerPostingEntityType.CreateAnnotations(ledgerPosting);
+            MoneyTermsEntityType.CreateAnnotations(moneyTerms);
+            PackageEntityType.CreateAnnotations(package);
+            PackageOfferEntityType.CreateAnnotations(packageOffer);
             PayerEntityType.CreateAnnotations(payer);
             DeviceFileEntityType.CreateAnnotations(deviceFile);
             RememberedColumnsEntityType.CreateAnnotations(rememberedColumns);

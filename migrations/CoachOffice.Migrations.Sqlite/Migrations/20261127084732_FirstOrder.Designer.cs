@@ -11,7 +11,7 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 namespace CoachOffice.Migrations.Sqlite.Migrations
 {
     [DbContext(typeof(OfficeDb))]
-    [Migration("20261127084301_FirstOrder")]
+    [Migration("20261127084732_FirstOrder")]
     partial class FirstOrder
     {
         /// <inheritdoc />
@@ -869,6 +869,338 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.HasIndex("PlanId", "Kind", "State", "SentAt");
 
                     b.ToTable("Messages", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Ledger.DocumentCounter", b =>
+                {
+                    b.Property<string>("Kind")
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Year")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Last")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Kind", "Year");
+
+                    b.ToTable("DocumentCounters", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Ledger.LedgerDocument", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Content")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("EntryId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("IssuedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("PayerId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("TotalMinor")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Year")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryId")
+                        .IsUnique();
+
+                    b.HasIndex("PayerId");
+
+                    b.HasIndex("Kind", "Year", "Number")
+                        .IsUnique();
+
+                    b.ToTable("LedgerDocuments", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Ledger.LedgerEntry", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("CoachId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Method")
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("OfferingId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("PackageId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PayerId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reference")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("Reverses")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("SeatId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("StudentId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(300)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("OfferingId");
+
+                    b.HasIndex("On");
+
+                    b.HasIndex("PackageId");
+
+                    b.HasIndex("Reverses")
+                        .IsUnique();
+
+                    b.HasIndex("SeatId");
+
+                    b.HasIndex("StudentId");
+
+                    b.HasIndex("PayerId", "On");
+
+                    b.ToTable("LedgerEntries", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Ledger.LedgerPosting", b =>
+                {
+                    b.Property<Guid>("EntryId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Line")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Account")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("AmountMinor")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("TaxBasisPoints")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("EntryId", "Line");
+
+                    b.HasIndex("Account", "EntryId", "AmountMinor");
+
+                    b.ToTable("LedgerPostings", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Ledger.MoneyTerms", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("LegalName")
+                        .IsRequired()
+                        .HasMaxLength(160)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Only")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasDefaultValue(1);
+
+                    b.Property<int>("PaymentDays")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("PostalAddress")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Rounding")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("TaxMode")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("TaxNumber")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("TaxScope")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Only")
+                        .IsUnique();
+
+                    b.ToTable("MoneyTerms", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Ledger.Package", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ClosedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsShared")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Lessons")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("OfferId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Offerings")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PayerId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("SoldOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("StudentId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("TaxBasisPoints")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly?>("ValidUntil")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("OfferId");
+
+                    b.HasIndex("PayerId");
+
+                    b.HasIndex("StudentId");
+
+                    b.HasIndex("ValidUntil");
+
+                    b.ToTable("Packages", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Ledger.PackageOffer", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("AddedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsShared")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Lessons")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Offerings")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("PriceMinor")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("TaxBasisPoints")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("ValidMonths")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("PackageOffers", (string)null);
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Ledger.Payer", b =>
@@ -2313,6 +2645,84 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Ledger.LedgerDocument", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Ledger.LedgerEntry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("CoachOffice.Domain.Ledger.Payer", null)
+                        .WithMany()
+                        .HasForeignKey("PayerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Ledger.LedgerEntry", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Bookings.Offering", null)
+                        .WithMany()
+                        .HasForeignKey("OfferingId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("CoachOffice.Domain.Ledger.Package", null)
+                        .WithMany()
+                        .HasForeignKey("PackageId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("CoachOffice.Domain.Ledger.Payer", null)
+                        .WithMany()
+                        .HasForeignKey("PayerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Ledger.LedgerEntry", null)
+                        .WithMany()
+                        .HasForeignKey("Reverses")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("CoachOffice.Domain.Bookings.Seat", null)
+                        .WithMany()
+                        .HasForeignKey("SeatId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Ledger.LedgerPosting", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Ledger.LedgerEntry", null)
+                        .WithMany("Postings")
+                        .HasForeignKey("EntryId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Ledger.Package", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Ledger.PackageOffer", null)
+                        .WithMany()
+                        .HasForeignKey("OfferId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Ledger.Payer", null)
+                        .WithMany()
+                        .HasForeignKey("PayerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.Lessons.Imports.DeviceFile", b =>
                 {
                     b.HasOne("CoachOffice.Domain.Students.Student", null)
@@ -2699,6 +3109,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
             modelBuilder.Entity("CoachOffice.Domain.Bookings.Booking", b =>
                 {
                     b.Navigation("Seats");
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Ledger.LedgerEntry", b =>
+                {
+                    b.Navigation("Postings");
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Lessons.Lesson", b =>

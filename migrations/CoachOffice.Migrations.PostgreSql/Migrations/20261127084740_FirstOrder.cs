@@ -126,6 +126,39 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "DocumentCounters",
+                columns: table => new
+                {
+                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Year = table.Column<int>(type: "integer", nullable: false),
+                    Last = table.Column<int>(type: "integer", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_DocumentCounters", x => new { x.Kind, x.Year });
+                });
+
+            migrationBuilder.CreateTable(
+                name: "MoneyTerms",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    TaxMode = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Rounding = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    TaxScope = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    LegalName = table.Column<string>(type: "character varying(160)", maxLength: 160, nullable: false),
+                    PostalAddress = table.Column<string>(type: "character varying(500)", maxLength: 500, nullable: false),
+                    TaxNumber = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    PaymentDays = table.Column<int>(type: "integer", nullable: false),
+                    Version = table.Column<int>(type: "integer", nullable: false),
+                    Only = table.Column<int>(type: "integer", nullable: false, defaultValue: 1)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_MoneyTerms", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Offerings",
                 columns: table => new
                 {
@@ -149,6 +182,27 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Offerings", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "PackageOffers",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Name = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    Lessons = table.Column<int>(type: "integer", nullable: false),
+                    Offerings = table.Column<string>(type: "text", nullable: false),
+                    PriceMinor = table.Column<long>(type: "bigint", nullable: false),
+                    TaxBasisPoints = table.Column<int>(type: "integer", nullable: false),
+                    ValidMonths = table.Column<int>(type: "integer", nullable: true),
+                    IsShared = table.Column<bool>(type: "boolean", nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    ArchivedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_PackageOffers", x => x.Id);
                 });
 
             migrationBuilder.CreateTable(
@@ -680,6 +734,47 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "Packages",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    OfferId = table.Column<Guid>(type: "uuid", nullable: false),
+                    PayerId = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    IsShared = table.Column<bool>(type: "boolean", nullable: false),
+                    Name = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    Lessons = table.Column<int>(type: "integer", nullable: false),
+                    Offerings = table.Column<string>(type: "text", nullable: false),
+                    TaxBasisPoints = table.Column<int>(type: "integer", nullable: false),
+                    SoldOn = table.Column<DateOnly>(type: "date", nullable: false),
+                    ValidUntil = table.Column<DateOnly>(type: "date", nullable: true),
+                    ClosedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Packages", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Packages_PackageOffers_OfferId",
+                        column: x => x.OfferId,
+                        principalTable: "PackageOffers",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Packages_Payers_PayerId",
+                        column: x => x.PayerId,
+                        principalTable: "Payers",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Packages_Students_StudentId",
+                        column: x => x.StudentId,
+                        principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Bookings",
                 columns: table => new
                 {
@@ -1105,6 +1200,67 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "LedgerEntries",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    On = table.Column<DateOnly>(type: "date", nullable: false),
+                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    PayerId = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: true),
+                    OfferingId = table.Column<Guid>(type: "uuid", nullable: true),
+                    CoachId = table.Column<Guid>(type: "uuid", nullable: true),
+                    SeatId = table.Column<Guid>(type: "uuid", nullable: true),
+                    PackageId = table.Column<Guid>(type: "uuid", nullable: true),
+                    Reverses = table.Column<Guid>(type: "uuid", nullable: true),
+                    Method = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: true),
+                    Reference = table.Column<string>(type: "character varying(80)", maxLength: 80, nullable: false),
+                    Text = table.Column<string>(type: "character varying(300)", maxLength: 300, nullable: false),
+                    By = table.Column<string>(type: "text", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_LedgerEntries", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_LedgerEntries_LedgerEntries_Reverses",
+                        column: x => x.Reverses,
+                        principalTable: "LedgerEntries",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_LedgerEntries_Offerings_OfferingId",
+                        column: x => x.OfferingId,
+                        principalTable: "Offerings",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_LedgerEntries_Packages_PackageId",
+                        column: x => x.PackageId,
+                        principalTable: "Packages",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_LedgerEntries_Payers_PayerId",
+                        column: x => x.PayerId,
+                        principalTable: "Payers",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_LedgerEntries_Seats_SeatId",
+                        column: x => x.SeatId,
+                        principalTable: "Seats",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_LedgerEntries_Students_StudentId",
+                        column: x => x.StudentId,
+                        principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "WaitingPlaces",
                 columns: table => new
                 {
@@ -1332,6 +1488,61 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "LedgerDocuments",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Year = table.Column<int>(type: "integer", nullable: false),
+                    Number = table.Column<int>(type: "integer", nullable: false),
+                    PayerId = table.Column<Guid>(type: "uuid", nullable: false),
+                    EntryId = table.Column<Guid>(type: "uuid", nullable: true),
+                    IssuedOn = table.Column<DateOnly>(type: "date", nullable: false),
+                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    By = table.Column<string>(type: "text", nullable: false),
+                    TotalMinor = table.Column<long>(type: "bigint", nullable: false),
+                    Content = table.Column<string>(type: "text", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_LedgerDocuments", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_LedgerDocuments_LedgerEntries_EntryId",
+                        column: x => x.EntryId,
+                        principalTable: "LedgerEntries",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_LedgerDocuments_Payers_PayerId",
+                        column: x => x.PayerId,
+                        principalTable: "Payers",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "LedgerPostings",
+                columns: table => new
+                {
+                    EntryId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Line = table.Column<int>(type: "integer", nullable: false),
+                    Account = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    AmountMinor = table.Column<long>(type: "bigint", nullable: false),
+                    TaxBasisPoints = table.Column<int>(type: "integer", nullable: true),
+                    Text = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_LedgerPostings", x => new { x.EntryId, x.Line });
+                    table.ForeignKey(
+                        name: "FK_LedgerPostings_LedgerEntries_EntryId",
+                        column: x => x.EntryId,
+                        principalTable: "LedgerEntries",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Retests",
                 columns: table => new
                 {
@@ -1522,6 +1733,64 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 column: "ShippedSha256");
 
             migrationBuilder.CreateIndex(
+                name: "IX_LedgerDocuments_EntryId",
+                table: "LedgerDocuments",
+                column: "EntryId",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_LedgerDocuments_Kind_Year_Number",
+                table: "LedgerDocuments",
+                columns: new[] { "Kind", "Year", "Number" },
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_LedgerDocuments_PayerId",
+                table: "LedgerDocuments",
+                column: "PayerId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_LedgerEntries_OfferingId",
+                table: "LedgerEntries",
+                column: "OfferingId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_LedgerEntries_On",
+                table: "LedgerEntries",
+                column: "On");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_LedgerEntries_PackageId",
+                table: "LedgerEntries",
+                column: "PackageId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_LedgerEntries_PayerId_On",
+                table: "LedgerEntries",
+                columns: new[] { "PayerId", "On" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_LedgerEntries_Reverses",
+                table: "LedgerEntries",
+                column: "Reverses",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_LedgerEntries_SeatId",
+                table: "LedgerEntries",
+                column: "SeatId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_LedgerEntries_StudentId",
+                table: "LedgerEntries",
+                column: "StudentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_LedgerPostings_Account_EntryId_AmountMinor",
+                table: "LedgerPostings",
+                columns: new[] { "Account", "EntryId", "AmountMinor" });
+
+            migrationBuilder.CreateIndex(
                 name: "IX_LessonInputs_StudentId",
                 table: "LessonInputs",
                 column: "StudentId");
@@ -1596,6 +1865,32 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "IX_Messages_StudentId",
                 table: "Messages",
                 column: "StudentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_MoneyTerms_Only",
+                table: "MoneyTerms",
+                column: "Only",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Packages_OfferId",
+                table: "Packages",
+                column: "OfferId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Packages_PayerId",
+                table: "Packages",
+                column: "PayerId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Packages_StudentId",
+                table: "Packages",
+                column: "StudentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Packages_ValidUntil",
+                table: "Packages",
+                column: "ValidUntil");
 
             migrationBuilder.CreateIndex(
                 name: "IX_Payers_Name_Id",
@@ -1910,10 +2205,19 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "DeviceFiles");
 
             migrationBuilder.DropTable(
+                name: "DocumentCounters");
+
+            migrationBuilder.DropTable(
                 name: "GroupMembers");
 
             migrationBuilder.DropTable(
                 name: "HoursExceptions");
+
+            migrationBuilder.DropTable(
+                name: "LedgerDocuments");
+
+            migrationBuilder.DropTable(
+                name: "LedgerPostings");
 
             migrationBuilder.DropTable(
                 name: "LessonInputs");
@@ -1926,6 +2230,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
             migrationBuilder.DropTable(
                 name: "Messages");
+
+            migrationBuilder.DropTable(
+                name: "MoneyTerms");
 
             migrationBuilder.DropTable(
                 name: "PlanChanges");
@@ -1985,6 +2292,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "StudentGroups");
 
             migrationBuilder.DropTable(
+                name: "LedgerEntries");
+
+            migrationBuilder.DropTable(
                 name: "PlanStages");
 
             migrationBuilder.DropTable(
@@ -1994,10 +2304,16 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "Takes");
 
             migrationBuilder.DropTable(
+                name: "Packages");
+
+            migrationBuilder.DropTable(
                 name: "Seats");
 
             migrationBuilder.DropTable(
                 name: "Plans");
+
+            migrationBuilder.DropTable(
+                name: "PackageOffers");
 
             migrationBuilder.DropTable(
                 name: "Bookings");
