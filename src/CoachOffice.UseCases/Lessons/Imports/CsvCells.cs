@@ -2,7 +2,7 @@ using CsvHelper;
 
 namespace CoachOffice.UseCases.Lessons.Imports;
 
-/// <summary>The rows of a file, one at a time, by RFC 4180, but for line breaks within quotes: a quote that is never closed would swallow every swing after it.</summary>
+/// <summary>The rows of a file, one at a time, by RFC 4180; line breaks within quotes only where the kind of list has them.</summary>
 internal sealed class CsvCells : IDisposable
 {
     private const int LargestRow = 1 << 20;
@@ -10,7 +10,7 @@ internal sealed class CsvCells : IDisposable
     private readonly CsvReader _reader;
     private bool _isBad;
 
-    public CsvCells(TextReader text, char delimiter)
+    public CsvCells(TextReader text, char delimiter, SheetKind kind)
     {
         var form = new CsvReaderOptions
         {
@@ -18,7 +18,7 @@ internal sealed class CsvCells : IDisposable
             HasHeader = false,
             TrimWhitespace = true,
             TrimInsideQuotes = true,
-            AllowLineBreaksInQuotes = false,
+            AllowLineBreaksInQuotes = kind.HasLineBreaks,
             TrackLineNumbers = true,
             MaxRecordSize = LargestRow,
             IncludeValuesInExceptions = false,

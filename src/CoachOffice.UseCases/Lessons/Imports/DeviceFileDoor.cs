@@ -60,7 +60,7 @@ public sealed class DeviceFileDoor(OfficeDb db, PlanBooks books, PracticeClock c
     /// <summary>The file by its answers, ready to be read by the book in force.</summary>
     internal async Task<FileReading> Read(DeviceFile file, Student student, CancellationToken stop)
     {
-        var layout = LayoutReader.Of(store.PathOf(file.Id)).Value;
+        var layout = LayoutReader.Of(store.PathOf(file.Id), SheetKind.Swings).Value;
         var reader = new RowReader(layout, file.Answers!, await books.InForce(stop), student.Hand, await clock.Today(stop));
         return new FileReading(store.PathOf(file.Id), layout, reader);
     }

@@ -17,7 +17,7 @@ internal sealed class FileReading(string path, FileLayout layout, RowReader read
     {
         using var text = FileText.Open(path) ?? throw new FileNotFoundException("The file is no longer there.");
         Interlocked.Exchange(ref _length, Math.Max(1, text.BaseStream.Length));
-        using var cells = new CsvCells(text, layout.Delimiter);
+        using var cells = new CsvCells(text, layout.Delimiter, SheetKind.Swings);
         for (var i = 0; i < layout.HeadRows; i++) cells.Next();
         while (cells.Next())
         {

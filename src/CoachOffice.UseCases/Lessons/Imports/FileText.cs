@@ -2,10 +2,12 @@ using System.Text;
 
 namespace CoachOffice.UseCases.Lessons.Imports;
 
-/// <summary>Which characters a file's bytes are: UTF-8 and UTF-16 with or without their mark, else Latin-1, which fits every byte.</summary>
+/// <summary>Which characters a file's bytes are: UTF-8 and UTF-16 with or without their mark, else Windows-1252, the one Latin-1 of spreadsheets, which fits every byte.</summary>
 internal static class FileText
 {
     private const int Looked = 4096;
+
+    private static readonly Encoding Western = CodePagesEncodingProvider.Instance.GetEncoding(1252)!;
 
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
@@ -25,7 +27,7 @@ internal static class FileText
         if (head.StartsWith(Encoding.Unicode.Preamble) || head.StartsWith(Encoding.BigEndianUnicode.Preamble)) return Encoding.Unicode;
         if (head.Contains((byte)0)) return Sixteen(head);
         file.Position = 0;
-        return IsUtf8(file) ? Utf8 : Encoding.Latin1;
+        return IsUtf8(file) ? Utf8 : Western;
     }
 
     // Every second byte of plain letters is zero in UTF-16; zeros anywhere else are no text.

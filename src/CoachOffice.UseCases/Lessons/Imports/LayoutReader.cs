@@ -14,7 +14,7 @@ internal static partial class LayoutReader
     private static readonly char[] Delimiters = [',', ';', '\t', '|'];
 
     /// <summary>The layout, or why the file cannot be one.</summary>
-    public static Outcome<FileLayout> Of(string path)
+    public static Outcome<FileLayout> Of(string path, SheetKind kind)
     {
         using var first = FileText.Open(path);
         if (first is null) return new Refusal("file-no-text", "This is no text file. Save the sheet as CSV and bring that.", "file");
@@ -22,13 +22,13 @@ internal static partial class LayoutReader
         while (line is not null && line.Trim().Length == 0) line = first.ReadLine();
         if (line is null) return new Refusal("file-empty", "The file is empty.", "file");
         var delimiter = Delimiters.MaxBy(d => line.Count(c => c == d));
-        return Of(path, delimiter);
+        return Of(path, delimiter, kind);
     }
 
-    private static Outcome<FileLayout> Of(string path, char delimiter)
+    private static Outcome<FileLayout> Of(string path, char delimiter, SheetKind kind)
     {
         using var text = FileText.Open(path)!;
-        using var cells = new CsvCells(text, delimiter);
+        using var cells = new CsvCells(text, delimiter, kind);
         cells.Next();
         if (cells.Count > MostColumns) return new Refusal("file-too-wide", $"The file has {cells.Count} columns; {MostColumns} are the most that are read.", "file");
         string[] names = [.. Enumerable.Range(0, cells.Count).Select(i => cells[i])];
@@ -36,19 +36,20 @@ internal static partial class LayoutReader
             return new Refusal("file-no-columns", "The first row names no columns: nothing in it is set apart by commas, semicolons or tabs.", "file");
         if (names.Count(IsNumber) > names.Length / 2)
             return new Refusal("file-no-names", "The first row holds numbers. Bring the file with the row that names its columns on top.", "file");
-        if (!cells.Next()) return OnlyNames();
+        if (!cells.Next()) return OnlyNames(kind);
         string[] below = [.. Enumerable.Range(0, cells.Count).Select(i => cells[i])];
-        var units = AreUnits(below);
-        if (units && !cells.Next()) return OnlyNames();
-        var columns = Columns(names, units ? below : []);
+        var units = kind.HasUnits && AreUnits(below);
+        if (units && !cells.Next()) return OnlyNames(kind);
+        var columns = Columns(names, units ? below : [], kind);
         return new FileLayout(delimiter, units ? 2 : 1, columns, Hash(names, units ? below : []));
     }
 
-    private static Refusal OnlyNames() => new("file-no-rows", "The file names its columns and holds no swing below them.", "file");
+    private static Refusal OnlyNames(SheetKind kind) => new("file-no-rows", $"The file names its columns and holds no {kind.Row} below them.", "file");
 
-    private static List<FileColumn> Columns(string[] names, string[] units)
+    private static List<FileColumn> Columns(string[] names, string[] units, SheetKind kind)
     {
-        var split = names.Select((name, i) => Split(name.Length > 0 ? name : $"column {i + 1}", i < units.Length ? units[i] : "")).ToList();
+        var split = names.Select((name, i) => name.Length > 0 ? name : $"column {i + 1}")
+            .Select((name, i) => kind.HasUnits ? Split(name, i < units.Length ? units[i] : "") : (Name: name, Unit: null)).ToList();
         var again = split.GroupBy(s => s.Name, StringComparer.OrdinalIgnoreCase).ToDictionary(g => g.Key, g => g.Count(), StringComparer.OrdinalIgnoreCase);
         var seen = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
         return [.. split.Select((s, i) =>

@@ -21,7 +21,7 @@ public sealed class OpenDeviceFile(OfficeDb db, DeviceFileDoor door, DeviceFileS
         var file = DeviceFile.Open(ids.Next(), student, actor, door.Now);
         if (await store.Keep(file.Id, content, stop) is not { } sha)
             return new Refusal("file-too-large", $"The file is larger than {DeviceFileStore.MostBytes / 1024 / 1024} MB. Split it and bring the parts.", "file");
-        file.Call(NameOf(name), sha);
+        file.Call(OpenFiles.NameOf(name), sha);
         var taken = await Take(file, actor, stop);
         if (!taken.Succeeded) store.Remove(file.Id);
         return taken;
@@ -30,7 +30,7 @@ public sealed class OpenDeviceFile(OfficeDb db, DeviceFileDoor door, DeviceFileS
     private async Task<Outcome<DeviceFile>> Take(DeviceFile file, Actor actor, CancellationToken stop)
     {
         if (await db.DeviceFiles.AsNoTracking().SingleOrDefaultAsync(f => f.StudentId == file.StudentId && f.ImportedSha256 == file.Sha256, stop) is { } known) return await door.Known(known, stop);
-        var looked = FileFacts.Of(store.PathOf(file.Id));
+        var looked = FileFacts.Of(store.PathOf(file.Id), SheetKind.Swings);
         if (!looked.TryGet(out var facts)) return Outcome<DeviceFile>.Refused(looked.Refusals);
         file.Say(await Remembered(facts, stop));
         db.DeviceFiles.Add(file);
@@ -45,12 +45,5 @@ public sealed class OpenDeviceFile(OfficeDb db, DeviceFileDoor door, DeviceFileS
         if (kept is null) return null;
         var check = new ColumnsCheck(facts, await door.Book(stop), await door.Today(stop));
         return check.Of(ColumnsForm.Of(kept.Mapping), saidBefore: true).TryGet(out var answers) ? answers : null;
-    }
-
-    // A browser may send a whole path, and a name may hold what a line cannot.
-    private static string NameOf(string name)
-    {
-        var last = name.Split('/', '\\')[^1].Trim();
-        return last.Length > 0 && OneLine.Fits(last) ? last : "file.csv";
     }
 }

@@ -18,7 +18,7 @@ public sealed class ReadColumns(OfficeDb db, DeviceFileDoor door, DeviceFileStor
         if (!found.TryGet(out var file)) return Outcome<ColumnsView>.Refused(found.Refusals);
         var whose = await door.Whose(student, stop);
         if (!whose.TryGet(out var person)) return Outcome<ColumnsView>.Refused(whose.Refusals);
-        var facts = FileFacts.Of(store.PathOf(id)).Value;
+        var facts = FileFacts.Of(store.PathOf(id), SheetKind.Swings).Value;
         var book = await door.Book(stop);
         var kept = await db.RememberedColumns.AsNoTracking().SingleOrDefaultAsync(c => c.HeaderSha256 == facts.Layout.HeaderSha256, stop);
         var form = FormOf(file.Answers) ?? (kept is null ? new ColumnGuess(facts, book).Form() : Remembered(kept.Mapping, new ColumnGuess(facts, book)));

@@ -18,7 +18,7 @@ public sealed class SayColumns(OfficeDb db, DeviceFileDoor door, DeviceFileStore
         ArgumentNullException.ThrowIfNull(actor);
         var found = await door.FindOpen(student, id, actor, stop);
         if (!found.TryGet(out var file)) return found;
-        var facts = FileFacts.Of(store.PathOf(id)).Value;
+        var facts = FileFacts.Of(store.PathOf(id), SheetKind.Swings).Value;
         var said = new ColumnsCheck(facts, await door.Book(stop), await door.Today(stop)).Of(form);
         if (!said.TryGet(out var answers)) return Outcome<DeviceFile>.Refused(said.Refusals);
         file.Say(answers);
