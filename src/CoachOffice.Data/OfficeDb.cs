@@ -11,6 +11,7 @@ using CoachOffice.Domain.Media;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
 using CoachOffice.Domain.Students.Groups;
+using CoachOffice.Domain.Students.Imports;
 using Microsoft.AspNetCore.DataProtection.EntityFrameworkCore;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
@@ -48,6 +49,11 @@ public sealed class OfficeDb(DbContextOptions<OfficeDb> options)
     public DbSet<DocumentCounter> DocumentCounters => Set<DocumentCounter>();
 
     public DbSet<MoneyTerms> MoneyTerms => Set<MoneyTerms>();
+    public DbSet<StudentFile> StudentFiles => Set<StudentFile>();
+
+    public DbSet<BroughtStudent> BroughtStudents => Set<BroughtStudent>();
+
+    public DbSet<RememberedStudentColumns> RememberedStudentColumns => Set<RememberedStudentColumns>();
 
     public DbSet<Lesson> Lessons => Set<Lesson>();
 

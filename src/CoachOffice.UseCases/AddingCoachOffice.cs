@@ -9,6 +9,7 @@ using CoachOffice.UseCases.Lessons.Imports;
 using CoachOffice.UseCases.Media;
 using CoachOffice.UseCases.Plans;
 using CoachOffice.UseCases.Rulebook;
+using CoachOffice.UseCases.Students.Imports;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.Configuration;
@@ -40,6 +41,7 @@ public static class AddingCoachOffice
         services.TryAddSingleton<BookShelf>();
         services.TryAddSingleton<StandingAnomalies>();
         services.TryAddSingleton<DeviceFileStore>();
+        services.TryAddSingleton<StudentFileStore>();
         services.TryAddSingleton<ImportRuns>();
         services.AddLogging();
         services.AddDataProtection().SetApplicationName("CoachOffice").PersistKeysToDbContext<OfficeDb>();

@@ -93,6 +93,28 @@ public sealed class Student
         SearchText = StudentSearch.TextOf(FamilyName, GivenName, Email, Phone);
     }
 
+    /// <summary>All that a person entered, as it stands.</summary>
+    public StudentDetails Details() => new()
+    {
+        GivenName = GivenName,
+        FamilyName = FamilyName,
+        Email = Email,
+        Phone = Phone,
+        BirthDate = BirthDate,
+        Guardian = Guardian,
+        Hand = Hand,
+        Level = Level,
+        Goals = Goals,
+        Kit = Kit,
+        Room = Room,
+        MinutesPerWeek = MinutesPerWeek,
+        DaysPerWeek = DaysPerWeek,
+        Limits = Limits,
+        ClubSpeedGoal = ClubSpeedGoalMetresPerSecond is { } speed ? new Quantity(speed, Unit.MetrePerSecond) : null,
+        Height = HeightCm is { } height ? new Quantity(height, Unit.Centimetre) : null,
+        Notes = Notes,
+    };
+
     /// <summary>Where mail goes on a day: to the guardian of a minor, else to the student; null when there is no address.</summary>
     public MailRecipient? RecipientOn(LocalDate day)
     {

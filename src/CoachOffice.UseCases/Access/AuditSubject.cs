@@ -30,6 +30,8 @@ public sealed record AuditSubject(string Kind, Guid Id)
 
     public static AuditSubject Of(GroupId id) => new("group", id.Value);
 
+    public static AuditSubject StudentFile(Guid id) => new("student-list", id);
+
     public static AuditSubject Practice(Guid id) => new("practice", id);
 
     public static AuditSubject Message(Guid id) => new("message", id);

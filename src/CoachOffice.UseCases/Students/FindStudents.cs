@@ -31,7 +31,10 @@ public sealed class FindStudents(OfficeDb db, PracticeClock clock)
     }
 
     private IQueryable<Student> Within(IQueryable<Student> students, StudentsWithin? within) =>
-        within?.Group is { } group ? students.Where(s => db.GroupMembers.Any(m => m.GroupId == group && m.StudentId == s.Id)) : students;
+        Brought(within?.Group is { } group ? students.Where(s => db.GroupMembers.Any(m => m.GroupId == group && m.StudentId == s.Id)) : students, within);
+
+    private IQueryable<Student> Brought(IQueryable<Student> students, StudentsWithin? within) =>
+        within?.List is { } list ? students.Where(s => db.BroughtStudents.Any(b => b.FileId == list && b.StudentId == s.Id)) : students;
 
     private static IEnumerable<string> Words(string? text) =>
         StudentSearch.Fold(text ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries).Take(MostWords);

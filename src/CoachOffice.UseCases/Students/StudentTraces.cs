@@ -7,7 +7,6 @@ using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
 using CoachOffice.UseCases.FollowUps;
-using CoachOffice.UseCases.Lessons.Imports;
 using CoachOffice.UseCases.Media;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
@@ -15,7 +14,7 @@ using NodaTime;
 namespace CoachOffice.UseCases.Students;
 
 /// <summary>Everything outside the student's own row that a person could be known by, or that is about their body.</summary>
-public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media, DeviceFileStore devices, INewIds ids)
+public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media, FileTraces files, INewIds ids)
 {
     private const string Erased = "student-erased";
 
@@ -34,16 +33,16 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         await db.PrivateLinks.Where(l => l.StudentId == id).ExecuteDeleteAsync(stop);
         await db.GroupMembers.Where(m => m.StudentId == id).ExecuteDeleteAsync(stop);
         var pictures = await FromMedia(id, stop);
-        var swings = await FromDevices(id, stop);
-        return new StudentFiles([.. swings, .. await FromMessages(id, stop)], pictures);
+        var brought = await files.Remove(id, stop);
+        return new StudentFiles([.. brought, .. await FromMessages(id, stop)], pictures);
     }
 
     /// <summary>Deletes the files; a picture's only when nobody else is seen in the same one.</summary>
-    public async Task Delete(StudentFiles files, CancellationToken stop)
+    public async Task Delete(StudentFiles removed, CancellationToken stop)
     {
-        ArgumentNullException.ThrowIfNull(files);
-        foreach (var path in files.Letters.Where(File.Exists)) File.Delete(path);
-        await media.DropUnneeded(files.Pictures, stop);
+        ArgumentNullException.ThrowIfNull(removed);
+        foreach (var path in removed.Letters.Where(File.Exists)) File.Delete(path);
+        await media.DropUnneeded(removed.Pictures, stop);
     }
 
     // A note may speak of anybody who comes; the lesson itself stays.
@@ -75,14 +74,6 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         // A draft's input names the year of birth and the limits.
         await db.StoredDrafts.Where(d => d.StudentId == id)
             .ExecuteUpdateAsync(d => d.SetProperty(x => x.Json, "").SetProperty(x => x.InputJson, "").SetProperty(x => x.InputSha256, ""), stop);
-    }
-
-    // A file's name may name the person, and its refused rows quote it; the readings stay.
-    private async Task<IReadOnlyList<string>> FromDevices(StudentId id, CancellationToken stop)
-    {
-        var theirs = await db.DeviceFiles.Where(f => f.StudentId == id).Select(f => f.Id).ToListAsync(stop);
-        await db.DeviceFiles.Where(f => f.StudentId == id).ExecuteDeleteAsync(stop);
-        return [.. theirs.Select(devices.PathOf)];
     }
 
     private async Task FromPlans(StudentId id, Actor actor, Instant now, CancellationToken stop)

@@ -3,5 +3,11 @@ using CoachOffice.Domain.Students.Groups;
 namespace CoachOffice.UseCases.Students;
 
 /// <summary>What a list of students is narrowed down to; null is not narrowed.</summary>
-/// <param name="Group">Members of this group alone.</param>
-public sealed record StudentsWithin(GroupId? Group);
+public sealed record StudentsWithin
+{
+    /// <summary>Members of this group alone.</summary>
+    public GroupId? Group { get; init; }
+
+    /// <summary>Those whom this list of students brought or filled.</summary>
+    public Guid? List { get; init; }
+}

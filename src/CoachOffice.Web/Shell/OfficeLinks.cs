@@ -19,6 +19,10 @@ internal static class OfficeLinks
 
     public static string To(GroupId group) => $"{Groups}/{group.Value}";
 
+    public const string BringStudents = "/students/bring";
+
+    public static string StudentList(Guid list) => $"{BringStudents}/{list}";
+
     public static string NewLesson(StudentId student) => $"/students/{student.Value}/lessons/new";
 
     public static string Radar(StudentId student) => $"/students/{student.Value}/radar";

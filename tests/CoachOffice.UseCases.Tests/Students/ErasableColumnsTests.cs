@@ -23,6 +23,7 @@ public sealed class ErasableColumnsTests(SqliteOffice fixture) : IClassFixture<S
         "Plans.HoldReason", "Plans.IfThen", "Plans.Message",
         "SheetSends.Content",
         "StoredDrafts.InputJson", "StoredDrafts.InputSha256", "StoredDrafts.Json",
+        "StudentFiles.BroughtSha256", "StudentFiles.Name", "StudentFiles.Sha256",
         "Students.Email", "Students.FamilyName", "Students.GivenName", "Students.Goals", "Students.Guardian", "Students.Kit", "Students.Limits", "Students.Notes", "Students.Phone", "Students.SearchText",
     ];
 
@@ -60,6 +61,7 @@ public sealed class ErasableColumnsTests(SqliteOffice fixture) : IClassFixture<S
         "SecondReadings.Doubles",
         "ShippedBooks.Sha256", "ShippedBooks.Text",
         "StoredDrafts.Engine", "StoredDrafts.RulebookSha256",
+        "BroughtStudents.Filled", "RememberedStudentColumns.Columns", "RememberedStudentColumns.HeaderSha256", "StudentFiles.ByName", "StudentFiles.Columns", "StudentFiles.Outcome",
         "StudentGroups.Name",
     ];
 

@@ -20,6 +20,8 @@ public sealed class IndexModel(FindStudents find, ListGroups groups) : OfficePag
     [BindProperty]
     public string Text { get; set; } = "";
 
+    public bool MayOwn => Actor.MayOwn;
+
     public StudentList Found { get; private set; } = null!;
 
     public IReadOnlyList<GroupRow> Groups { get; private set; } = [];
@@ -36,7 +38,7 @@ public sealed class IndexModel(FindStudents find, ListGroups groups) : OfficePag
         _ => "/students",
     };
 
-    private StudentsWithin? Within => Group is { } group ? new StudentsWithin(GroupId.From(group)) : null;
+    private StudentsWithin? Within => Group is { } group ? new StudentsWithin { Group = GroupId.From(group) } : null;
 
     public async Task<IActionResult> OnGetAsync([FromQuery(Name = "page")] int page = 1)
     {

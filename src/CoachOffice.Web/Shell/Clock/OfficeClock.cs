@@ -1,6 +1,7 @@
 using CoachOffice.UseCases.FollowUps;
 using CoachOffice.UseCases.Lessons.Imports;
 using CoachOffice.UseCases.Media;
+using CoachOffice.UseCases.Students.Imports;
 using Hangfire;
 
 namespace CoachOffice.Web.Shell.Clock;
@@ -20,6 +21,7 @@ internal sealed class OfficeClock(IServiceScopeFactory scopes)
             await using var scope = scopes.CreateAsyncScope();
             await scope.ServiceProvider.GetRequiredService<SweepMessages>().Once(stop);
             await scope.ServiceProvider.GetRequiredService<SweepDeviceFiles>().Once(stop);
+            await scope.ServiceProvider.GetRequiredService<SweepStudentFiles>().Once(stop);
         }
         finally
         {

@@ -52,8 +52,8 @@ public abstract class GroupTests(OfficeFixture fixture) : IAsyncLifetime
         await Puts(bo, group);
         await _office.Must((ArchiveStudent archive) => archive.Now(bo, _office.Desk));
 
-        var all = await _office.Do((FindStudents find) => find.Matching("", 1, archived: false, new StudentsWithin(group)));
-        var away = await _office.Do((FindStudents find) => find.Matching("zander", 1, archived: true, new StudentsWithin(group)));
+        var all = await _office.Do((FindStudents find) => find.Matching("", 1, archived: false, new StudentsWithin { Group = group }));
+        var away = await _office.Do((FindStudents find) => find.Matching("zander", 1, archived: true, new StudentsWithin { Group = group }));
 
         Assert.Equal((ida, 1), (all.Rows.Single().Id, all.Total));
         Assert.Equal(bo, away.Rows.Single().Id);
