@@ -192,6 +192,14 @@ CREATE TABLE "RememberedColumns" (
     CONSTRAINT "PK_RememberedColumns" PRIMARY KEY ("HeaderSha256")
 );
 
+CREATE TABLE "RememberedStudentColumns" (
+    "HeaderSha256" character varying(64) NOT NULL,
+    "Columns" text NOT NULL,
+    "By" uuid NOT NULL,
+    "At" timestamp with time zone NOT NULL,
+    CONSTRAINT "PK_RememberedStudentColumns" PRIMARY KEY ("HeaderSha256")
+);
+
 CREATE TABLE "Roles" (
     "Id" uuid NOT NULL,
     "Name" character varying(256),
@@ -215,6 +223,22 @@ CREATE TABLE "ShippedBooks" (
     "Text" text NOT NULL,
     "KeptAt" timestamp with time zone NOT NULL,
     CONSTRAINT "PK_ShippedBooks" PRIMARY KEY ("Sha256")
+);
+
+CREATE TABLE "StudentFiles" (
+    "Id" uuid NOT NULL,
+    "Account" uuid NOT NULL,
+    "ByName" text NOT NULL,
+    "Name" character varying(120) NOT NULL,
+    "Sha256" character varying(64) NOT NULL,
+    "OpenedAt" timestamp with time zone NOT NULL,
+    "Columns" text,
+    "BroughtSha256" character varying(64),
+    "BroughtAt" timestamp with time zone,
+    "Outcome" text,
+    "UndoneAt" timestamp with time zone,
+    "Version" integer NOT NULL,
+    CONSTRAINT "PK_StudentFiles" PRIMARY KEY ("Id")
 );
 
 CREATE TABLE "StudentGroups" (
@@ -361,6 +385,17 @@ CREATE TABLE "KeptRulebooks" (
     "ShippedSha256" character varying(64),
     CONSTRAINT "PK_KeptRulebooks" PRIMARY KEY ("Sha256"),
     CONSTRAINT "FK_KeptRulebooks_ShippedBooks_ShippedSha256" FOREIGN KEY ("ShippedSha256") REFERENCES "ShippedBooks" ("Sha256") ON DELETE RESTRICT
+);
+
+CREATE TABLE "BroughtStudents" (
+    "FileId" uuid NOT NULL,
+    "StudentId" uuid NOT NULL,
+    "IsNew" boolean NOT NULL,
+    "Filled" text NOT NULL,
+    "StudentVersion" integer NOT NULL,
+    CONSTRAINT "PK_BroughtStudents" PRIMARY KEY ("FileId", "StudentId"),
+    CONSTRAINT "FK_BroughtStudents_StudentFiles_FileId" FOREIGN KEY ("FileId") REFERENCES "StudentFiles" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_BroughtStudents_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "DeviceFiles" (
@@ -872,6 +907,8 @@ CREATE INDEX "IX_BooksInForce_Edition" ON "BooksInForce" ("Edition");
 
 CREATE INDEX "IX_BooksInForce_Sha256" ON "BooksInForce" ("Sha256");
 
+CREATE INDEX "IX_BroughtStudents_StudentId" ON "BroughtStudents" ("StudentId");
+
 CREATE INDEX "IX_BusyTimes_CoachId_Until_From" ON "BusyTimes" ("CoachId", "Until", "From");
 
 CREATE INDEX "IX_CheckIns_Emergency_At" ON "CheckIns" ("Emergency", "At") WHERE "Pain" AND "SeenAt" IS NULL;
@@ -1032,6 +1069,10 @@ CREATE INDEX "IX_StoredDrafts_RulebookSha256" ON "StoredDrafts" ("RulebookSha256
 
 CREATE INDEX "IX_StoredDrafts_StudentId" ON "StoredDrafts" ("StudentId");
 
+CREATE UNIQUE INDEX "IX_StudentFiles_BroughtSha256" ON "StudentFiles" ("BroughtSha256");
+
+CREATE INDEX "IX_StudentFiles_OpenedAt" ON "StudentFiles" ("OpenedAt");
+
 CREATE INDEX "IX_Students_ArchivedAt" ON "Students" ("ArchivedAt");
 
 CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt", "SearchText", "Id");
@@ -1063,7 +1104,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127084740_FirstOrder', '10.0.15');
+VALUES ('20261127085244_FirstOrder', '10.0.15');
 
 COMMIT;
 

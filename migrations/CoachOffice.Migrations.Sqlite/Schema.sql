@@ -177,6 +177,13 @@ CREATE TABLE "RememberedColumns" (
     "At" TEXT NOT NULL
 );
 
+CREATE TABLE "RememberedStudentColumns" (
+    "HeaderSha256" TEXT NOT NULL CONSTRAINT "PK_RememberedStudentColumns" PRIMARY KEY,
+    "Columns" TEXT NOT NULL,
+    "By" TEXT NOT NULL,
+    "At" TEXT NOT NULL
+);
+
 CREATE TABLE "Roles" (
     "Id" TEXT NOT NULL CONSTRAINT "PK_Roles" PRIMARY KEY,
     "Name" TEXT NULL,
@@ -197,6 +204,21 @@ CREATE TABLE "ShippedBooks" (
     "Sha256" TEXT NOT NULL CONSTRAINT "PK_ShippedBooks" PRIMARY KEY,
     "Text" TEXT NOT NULL,
     "KeptAt" TEXT NOT NULL
+);
+
+CREATE TABLE "StudentFiles" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_StudentFiles" PRIMARY KEY,
+    "Account" TEXT NOT NULL,
+    "ByName" TEXT NOT NULL,
+    "Name" TEXT NOT NULL,
+    "Sha256" TEXT NOT NULL,
+    "OpenedAt" TEXT NOT NULL,
+    "Columns" TEXT NULL,
+    "BroughtSha256" TEXT NULL,
+    "BroughtAt" TEXT NULL,
+    "Outcome" TEXT NULL,
+    "UndoneAt" TEXT NULL,
+    "Version" INTEGER NOT NULL
 );
 
 CREATE TABLE "StudentGroups" (
@@ -333,6 +355,17 @@ CREATE TABLE "KeptRulebooks" (
     "KeptAt" TEXT NOT NULL,
     "ShippedSha256" TEXT NULL,
     CONSTRAINT "FK_KeptRulebooks_ShippedBooks_ShippedSha256" FOREIGN KEY ("ShippedSha256") REFERENCES "ShippedBooks" ("Sha256") ON DELETE RESTRICT
+);
+
+CREATE TABLE "BroughtStudents" (
+    "FileId" TEXT NOT NULL,
+    "StudentId" TEXT NOT NULL,
+    "IsNew" INTEGER NOT NULL,
+    "Filled" TEXT NOT NULL,
+    "StudentVersion" INTEGER NOT NULL,
+    CONSTRAINT "PK_BroughtStudents" PRIMARY KEY ("FileId", "StudentId"),
+    CONSTRAINT "FK_BroughtStudents_StudentFiles_FileId" FOREIGN KEY ("FileId") REFERENCES "StudentFiles" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_BroughtStudents_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "DeviceFiles" (
@@ -818,6 +851,8 @@ CREATE INDEX "IX_BooksInForce_Edition" ON "BooksInForce" ("Edition");
 
 CREATE INDEX "IX_BooksInForce_Sha256" ON "BooksInForce" ("Sha256");
 
+CREATE INDEX "IX_BroughtStudents_StudentId" ON "BroughtStudents" ("StudentId");
+
 CREATE INDEX "IX_BusyTimes_CoachId_Until_From" ON "BusyTimes" ("CoachId", "Until", "From");
 
 CREATE INDEX "IX_CheckIns_Emergency_At" ON "CheckIns" ("Emergency", "At") WHERE "Pain" AND "SeenAt" IS NULL;
@@ -978,6 +1013,10 @@ CREATE INDEX "IX_StoredDrafts_RulebookSha256" ON "StoredDrafts" ("RulebookSha256
 
 CREATE INDEX "IX_StoredDrafts_StudentId" ON "StoredDrafts" ("StudentId");
 
+CREATE UNIQUE INDEX "IX_StudentFiles_BroughtSha256" ON "StudentFiles" ("BroughtSha256");
+
+CREATE INDEX "IX_StudentFiles_OpenedAt" ON "StudentFiles" ("OpenedAt");
+
 CREATE INDEX "IX_Students_ArchivedAt" ON "Students" ("ArchivedAt");
 
 CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt", "SearchText", "Id");
@@ -1009,7 +1048,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127084732_FirstOrder', '10.0.15');
+VALUES ('20261127085239_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("8e6b8eab-d1f4-40b5-9f04-187da685096b"), entityTypeCount: 61)
+            : base(skipDetectChanges: false, modelId: new Guid("3df47add-a636-4ecd-b6e6-bc2b3c3f2b16"), entityTypeCount: 64)
         {
         }
 
@@ -69,6 +69,9 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var storedDraft = StoredDraftEntityType.Create(this);
             var groupMember = GroupMemberEntityType.Create(this);
             var studentGroup = StudentGroupEntityType.Create(this);
+            var broughtStudent = BroughtStudentEntityType.Create(this);
+            var rememberedStudentColumns = RememberedStudentColumnsEntityType.Create(this);
+            var studentFile = StudentFileEntityType.Create(this);
             var student = StudentEntityType.Create(this);
             var dataProtectionKey = DataProtectionKeyEntityType.Create(this);
             var identityPasskeyData = IdentityPasskeyDataEntityType.Create(this);
@@ -148,6 +151,8 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             StoredDraftEntityType.CreateForeignKey3(storedDraft, student);
             GroupMemberEntityType.CreateForeignKey1(groupMember, studentGroup);
             GroupMemberEntityType.CreateForeignKey2(groupMember, student);
+            BroughtStudentEntityType.CreateForeignKey1(broughtStudent, studentFile);
+            BroughtStudentEntityType.CreateForeignKey2(broughtStudent, student);
             StudentEntityType.CreateForeignKey1(student, payer);
             IdentityPasskeyDataEntityType.CreateForeignKey1(identityPasskeyData, identityUserPasskey);
             IdentityRoleClaimEntityType.CreateForeignKey1(identityRoleClaim, identityRole);
@@ -209,6 +214,9 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             StoredDraftEntityType.CreateAnnotations(storedDraft);
             GroupMemberEntityType.CreateAnnotations(groupMember);
             StudentGroupEntityType.CreateAnnotations(studentGroup);
+            BroughtStudentEntityType.CreateAnnotations(broughtStudent);
+            RememberedStudentColumnsEntityType.CreateAnnotations(rememberedStudentColumns);
+            StudentFileEntityType.CreateAnnotations(studentFile);
             StudentEntityType.CreateAnnotations(student);
             DataProtectionKeyEntityType.CreateAnnotations(dataProtectionKey);
             IdentityPasskeyDataEntityType.CreateAnnotations(identityPasskeyData);

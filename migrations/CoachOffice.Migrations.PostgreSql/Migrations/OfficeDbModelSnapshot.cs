@@ -2235,6 +2235,107 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.ToTable("StudentGroups", (string)null);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Students.Imports.BroughtStudent", b =>
+                {
+                    b.Property<Guid>("FileId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("StudentId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Filled")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<bool>("IsNew")
+                        .HasColumnType("boolean");
+
+                    b.Property<int>("StudentVersion")
+                        .HasColumnType("integer");
+
+                    b.HasKey("FileId", "StudentId");
+
+                    b.HasIndex("StudentId");
+
+                    b.ToTable("BroughtStudents", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Students.Imports.RememberedStudentColumns", b =>
+                {
+                    b.Property<string>("HeaderSha256")
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("By")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Columns")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("HeaderSha256");
+
+                    b.ToTable("RememberedStudentColumns", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Students.Imports.StudentFile", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("Account")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime?>("BroughtAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("BroughtSha256")
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
+                    b.Property<string>("ByName")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Columns")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("character varying(120)");
+
+                    b.Property<DateTime>("OpenedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Outcome")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Sha256")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
+                    b.Property<DateTime?>("UndoneAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BroughtSha256")
+                        .IsUnique();
+
+                    b.HasIndex("OpenedAt");
+
+                    b.ToTable("StudentFiles", (string)null);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.Students.Student", b =>
                 {
                     b.Property<Guid>("Id")
@@ -2995,6 +3096,21 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.HasOne("CoachOffice.Domain.Students.Groups.StudentGroup", null)
                         .WithMany("Members")
                         .HasForeignKey("GroupId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Students.Imports.BroughtStudent", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Students.Imports.StudentFile", null)
+                        .WithMany()
+                        .HasForeignKey("FileId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 

@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("060189b1-17f0-4287-8663-0f2a5e57e85a"), entityTypeCount: 61)
+            : base(skipDetectChanges: false, modelId: new Guid("6454f3e2-b7eb-4596-987f-8ebf2c9e5761"), entityTypeCount: 64)
         {
         }
 
@@ -68,6 +68,9 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var storedDraft = StoredDraftEntityType.Create(this);
             var groupMember = GroupMemberEntityType.Create(this);
             var studentGroup = StudentGroupEntityType.Create(this);
+            var broughtStudent = BroughtStudentEntityType.Create(this);
+            var rememberedStudentColumns = RememberedStudentColumnsEntityType.Create(this);
+            var studentFile = StudentFileEntityType.Create(this);
             var student = StudentEntityType.Create(this);
             var dataProtectionKey = DataProtectionKeyEntityType.Create(this);
             var identityPasskeyData = IdentityPasskeyDataEntityType.Create(this);
@@ -147,6 +150,8 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             StoredDraftEntityType.CreateForeignKey3(storedDraft, student);
             GroupMemberEntityType.CreateForeignKey1(groupMember, studentGroup);
             GroupMemberEntityType.CreateForeignKey2(groupMember, student);
+            BroughtStudentEntityType.CreateForeignKey1(broughtStudent, studentFile);
+            BroughtStudentEntityType.CreateForeignKey2(broughtStudent, student);
             StudentEntityType.CreateForeignKey1(student, payer);
             IdentityPasskeyDataEntityType.CreateForeignKey1(identityPasskeyData, identityUserPasskey);
             IdentityRoleClaimEntityType.CreateForeignKey1(identityRoleClaim, identityRole);
@@ -208,6 +213,9 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             StoredDraftEntityType.CreateAnnotations(storedDraft);
             GroupMemberEntityType.CreateAnnotations(groupMember);
             StudentGroupEntityType.CreateAnnotations(studentGroup);
+            BroughtStudentEntityType.CreateAnnotations(broughtStudent);
+            RememberedStudentColumnsEntityType.CreateAnnotations(rememberedStudentColumns);
+            StudentFileEntityType.CreateAnnotations(studentFile);
             StudentEntityType.CreateAnnotations(student);
             DataProtectionKeyEntityType.CreateAnnotations(dataProtectionKey);
             IdentityPasskeyDataEntityType.CreateAnnotations(identityPasskeyData);

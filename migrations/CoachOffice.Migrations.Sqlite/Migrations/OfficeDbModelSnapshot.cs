@@ -2230,6 +2230,107 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.ToTable("StudentGroups", (string)null);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Students.Imports.BroughtStudent", b =>
+                {
+                    b.Property<Guid>("FileId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("StudentId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Filled")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsNew")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("StudentVersion")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("FileId", "StudentId");
+
+                    b.HasIndex("StudentId");
+
+                    b.ToTable("BroughtStudents", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Students.Imports.RememberedStudentColumns", b =>
+                {
+                    b.Property<string>("HeaderSha256")
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("By")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Columns")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("HeaderSha256");
+
+                    b.ToTable("RememberedStudentColumns", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Students.Imports.StudentFile", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Account")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("BroughtAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("BroughtSha256")
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ByName")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Columns")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("OpenedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Outcome")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Sha256")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("UndoneAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BroughtSha256")
+                        .IsUnique();
+
+                    b.HasIndex("OpenedAt");
+
+                    b.ToTable("StudentFiles", (string)null);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.Students.Student", b =>
                 {
                     b.Property<Guid>("Id")
@@ -2983,6 +3084,21 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.HasOne("CoachOffice.Domain.Students.Groups.StudentGroup", null)
                         .WithMany("Members")
                         .HasForeignKey("GroupId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Students.Imports.BroughtStudent", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Students.Imports.StudentFile", null)
+                        .WithMany()
+                        .HasForeignKey("FileId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
