@@ -10,6 +10,7 @@ internal static class MainNav
     private static readonly (string Name, string Href, Func<Actor, bool> For)[] Entries =
     [
         ("Today", "/", static _ => true),
+        ("Calendar", "/calendar", static actor => actor.MayKeepStudents),
         ("Students", "/students", static actor => actor.MayKeepStudents),
         ("Follow-ups", OfficeLinks.FollowUps, static actor => actor.MayTeach),
         ("Rulebook", "/rulebook", static _ => true),

@@ -1,6 +1,7 @@
 using System.Globalization;
 using CoachOffice.Data;
 using CoachOffice.UseCases;
+using CoachOffice.Web.Features.Bookings;
 using CoachOffice.Web.Features.Bookings.Private;
 using CoachOffice.Web.Features.Lessons;
 using CoachOffice.Web.Features.Plans;
@@ -40,6 +41,7 @@ internal static class ShellSetup
         services.AddLessonPages();
         services.AddSingleton<Features.Students.Charts.KeptDrawings>();
         services.AddPlanPages();
+        services.AddBookingPages();
         services.AddSingleton<FirstAnswer>();
         services.AddSingleton<ShippedBookStart>();
         services.AddHostedService(static provider => provider.GetRequiredService<ShippedBookStart>());

@@ -1,0 +1,6 @@
+using CoachOffice.Domain.Access;
+
+namespace CoachOffice.UseCases.Bookings;
+
+/// <summary>A coach as shown in lists.</summary>
+public sealed record CoachName(AccountId Id, string Name);

@@ -1,0 +1,93 @@
+using CoachOffice.Domain;
+using CoachOffice.Domain.Access;
+using CoachOffice.Domain.Bookings;
+using CoachOffice.Domain.Students;
+using CoachOffice.UseCases;
+using CoachOffice.UseCases.Bookings;
+using CoachOffice.UseCases.Students;
+using CoachOffice.Web.Shell;
+using CoachOffice.Web.Shell.Wording;
+using Microsoft.AspNetCore.Mvc;
+
+namespace CoachOffice.Web.Features.Bookings;
+
+/// <summary>Books a lesson for one or more students.</summary>
+public sealed class NewModel(BookLesson book, ListBookingChoices choices, NewBookingPeople people, PracticeClock clock, INewIds ids) : OfficePage
+{
+    /// <summary>Made when the page is opened: the same form sent twice is one booking.</summary>
+    [BindProperty]
+    public Guid Id { get; set; }
+
+    [BindProperty]
+    public WhereInput Input { get; set; } = new();
+
+    [BindProperty]
+    public Guid? OfferingId { get; set; }
+
+    [BindProperty]
+    public List<Guid> Students { get; set; } = [];
+
+    [BindProperty]
+    public string? Text { get; set; }
+
+    [BindProperty]
+    public string? Note { get; set; }
+
+    internal BookingChoices Choices { get; private set; } = null!;
+
+    /// <summary>Those picked already.</summary>
+    internal IReadOnlyList<Student> Picked { get; private set; } = [];
+
+    internal StudentList? Found { get; private set; }
+
+    public async Task<IActionResult> OnGetAsync(string? day, string? at, Guid? coach, Guid? student)
+    {
+        Id = ids.Next();
+        Input = new WhereInput { Day = DayEntry.Text(DayEntry.Read(day) ?? await clock.Today()), At = at, CoachId = coach ?? Actor.Account?.Value };
+        if (student is { } one && one != Guid.Empty) Students = [one];
+        await Load();
+        if (Choices.Offerings is [var only]) OfferingId = only.Id.Value;
+        return Page();
+    }
+
+    /// <summary>Looks for students by a text; those ticked stay.</summary>
+    public async Task<IActionResult> OnPostFindAsync()
+    {
+        await Load();
+        Found = await people.Matching(Text);
+        return Request.Headers.ContainsKey("X-Part") ? Partial("_Found", this) : Page();
+    }
+
+    public async Task<IActionResult> OnPostAsync()
+    {
+        var time = Input.Time();
+        if (!time.TryGet(out var when)) return await Again(time.Refusals);
+        var booked = await book.As(
+            new BookingForm
+            {
+                Id = Id == Guid.Empty ? null : BookingId.From(Id),
+                OfferingId = Domain.Bookings.OfferingId.From(OfferingId is { } offering && offering != Guid.Empty ? offering : ids.Next()),
+                CoachId = AccountId.From(Input.CoachId is { } coach && coach != Guid.Empty ? coach : ids.Next()),
+                PlaceId = PlaceId.From(Input.PlaceId is { } place && place != Guid.Empty ? place : ids.Next()),
+                ResourceId = Input.ResourceId is { } bay && bay != Guid.Empty ? ResourceId.From(bay) : null,
+                Start = when.Start,
+                Minutes = when.Minutes,
+                Students = [.. Students.Where(s => s != Guid.Empty).Distinct().Select(StudentId.From)],
+                Note = Note ?? "",
+            },
+            Actor);
+        return booked.TryGet(out var id) ? Done(CalendarLinks.To(id), "The lesson is booked.", $"{CalendarLinks.To(id)}?handler=cancel&version=1&by=practice") : await Again(booked.Refusals);
+    }
+
+    private async Task<IActionResult> Again(IReadOnlyList<Refusal> refusals)
+    {
+        await Load();
+        return Refuse(refusals, "");
+    }
+
+    private async Task Load()
+    {
+        Choices = await choices.Now();
+        Picked = await people.Of([.. Students.Where(s => s != Guid.Empty).Distinct().Select(StudentId.From)]);
+    }
+}
