@@ -6,6 +6,7 @@ using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Lessons.Imports;
+using CoachOffice.Domain.Lessons.Reviews;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Media;
 using CoachOffice.Domain.Plans;
@@ -128,6 +129,10 @@ public sealed class OfficeDb(DbContextOptions<OfficeDb> options)
     public DbSet<BookingTerms> BookingTerms => Set<BookingTerms>();
 
     public DbSet<WaitingPlace> WaitingPlaces => Set<WaitingPlace>();
+
+    public DbSet<RemoteReview> RemoteReviews => Set<RemoteReview>();
+
+    public DbSet<ReviewClip> ReviewClips => Set<ReviewClip>();
 
     public DbSet<DataProtectionKey> DataProtectionKeys { get; set; } = null!;
 

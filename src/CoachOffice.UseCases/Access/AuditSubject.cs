@@ -2,6 +2,7 @@ using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Bookings;
 using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Lessons;
+using CoachOffice.Domain.Lessons.Reviews;
 using CoachOffice.Domain.Media;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
@@ -19,6 +20,8 @@ public sealed record AuditSubject(string Kind, Guid Id)
     public static AuditSubject Of(PayerId id) => new("payer", id.Value);
 
     public static AuditSubject Of(LessonId id) => new("lesson", id.Value);
+
+    public static AuditSubject Of(ReviewId id) => new("remote-review", id.Value);
 
     public static AuditSubject Of(MediaId id) => new("media", id.Value);
 

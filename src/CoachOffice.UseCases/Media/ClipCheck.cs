@@ -20,7 +20,7 @@ public sealed class ClipCheck(OfficeDb db, MediaSettings settings, MediaConsents
         if (student.ErasedAt is not null) return new Refusal("student-erased", "This student was erased; nothing is added any more.");
         if (MediaRefusals.Of(await consents.For(student, stop), student) is { } against) return against;
         if (length is < 1 || length > settings.LargestClip) return new Refusal("clip-too-large", $"A clip may have up to {MediaSize.Said(settings.LargestClip)}.", "File");
-        var used = await db.MediaItems.SumAsync(m => m.Bytes, stop);
+        var used = await db.MediaItems.SumAsync(m => m.Bytes, stop) + await db.ReviewClips.SumAsync(c => c.Bytes, stop);
         return used + length <= settings.Quota ? found
             : new Refusal("media-quota", $"The practice keeps {MediaSize.Said(used)} of stills and clips, of at most {MediaSize.Said(settings.Quota)}; this one has {MediaSize.Said(length)}. Remove some, or have the quota raised.");
     }

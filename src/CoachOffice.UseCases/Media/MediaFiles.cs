@@ -14,7 +14,7 @@ public sealed class MediaFiles(OfficeDb db, MediaFolder folder)
         using var alone = await folder.Alone(stop);
         foreach (var hash in hashes.Where(h => h.Length > 0).Distinct(StringComparer.Ordinal))
         {
-            if (await db.MediaItems.AnyAsync(m => m.Sha256 == hash || m.SmallSha256 == hash, stop)) continue;
+            if (await db.MediaItems.AnyAsync(m => m.Sha256 == hash || m.SmallSha256 == hash, stop) || await db.ReviewClips.AnyAsync(c => c.Sha256 == hash, stop)) continue;
             folder.Drop(hash);
             dropped++;
         }

@@ -1,4 +1,3 @@
-using CoachOffice.Data;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.FollowUps;
@@ -9,7 +8,7 @@ using Microsoft.EntityFrameworkCore;
 namespace CoachOffice.UseCases.Plans;
 
 /// <summary>Approves a plan: its rungs, re-tests and messages begin in one transaction. Nothing goes to a student before this.</summary>
-public sealed class ApprovePlan(OfficeDb db, PlanDoor door, ApprovalCheck check, PlanCourse course, PlanStart begin)
+public sealed class ApprovePlan(PlanDoor door, ApprovalCheck check, PlanEndings endings, PlanStart begin)
 {
     /// <summary>The plan's id, or everything that stands against it.</summary>
     public Task<Outcome<PlanId>> Now(PlanId plan, int version, Actor actor, CancellationToken stop = default)
@@ -23,21 +22,10 @@ public sealed class ApprovePlan(OfficeDb db, PlanDoor door, ApprovalCheck check,
         if (plan.Status != PlanStatus.Draft) return [new("plan-not-draft", $"This plan is {Terms.Of(plan.Status)}; only a draft can be approved.")];
         var against = await check.Of(plan, stop);
         if (against.Count > 0) return against;
-        await EndOthers(plan, actor, stop);
+        await endings.Replace(plan, actor, stop);
+        await endings.AnswerReview(plan, actor, stop);
         plan.Become(PlanStatus.Active, door.Step(actor, "approved"));
         await begin.Deliver(plan, await door.Today(stop), stop);
         return [];
-    }
-
-    // One plan at a time: two would ask for twice the minutes a student has.
-    private async Task EndOthers(Plan plan, Actor actor, CancellationToken stop)
-    {
-        var running = await db.Plans.Include(p => p.Stages).Include(p => p.Changes)
-            .Where(p => p.StudentId == plan.StudentId && p.Id != plan.Id && (p.Status == PlanStatus.Active || p.Status == PlanStatus.OnHold)).ToListAsync(stop);
-        foreach (var other in running)
-        {
-            other.Become(PlanStatus.Revoked, door.Step(actor, "replaced-by-newer-plan"));
-            await course.End(other, "plan-replaced", keepSecondLook: false, stop);
-        }
     }
 }

@@ -30,9 +30,10 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         await FromRetests(id, now, stop);
         await FromPayer(student, now, stop);
         await FromBookings(id, stop);
+        var sent = await FromReviews(id, now, stop);
         await db.PrivateLinks.Where(l => l.StudentId == id).ExecuteDeleteAsync(stop);
         await db.GroupMembers.Where(m => m.StudentId == id).ExecuteDeleteAsync(stop);
-        var pictures = await FromMedia(id, stop);
+        IReadOnlyList<string> pictures = [.. await FromMedia(id, stop), .. sent];
         var brought = await files.Remove(id, stop);
         return new StudentFiles([.. brought, .. await FromMessages(id, stop)], pictures);
     }
@@ -52,6 +53,17 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         await db.Bookings.Where(b => theirs.Contains(b.Id)).ExecuteUpdateAsync(b => b.SetProperty(x => x.Note, ""), stop);
         await db.WaitingPlaces.Where(w => w.StudentId == id && (w.Status == WaitingStatus.Waiting || w.Status == WaitingStatus.Offered))
             .ExecuteUpdateAsync(w => w.SetProperty(x => x.Status, WaitingStatus.Left), stop);
+    }
+
+    private async Task<IReadOnlyList<string>> FromReviews(StudentId id, Instant now, CancellationToken stop)
+    {
+        var reviews = await db.RemoteReviews.Include(r => r.Clips).Where(r => r.StudentId == id).ToListAsync(stop);
+        var clips = reviews.SelectMany(r => r.Clips).ToList();
+        foreach (var review in reviews.Where(r => r.IsOpen)) review.Withdraw(now);
+        db.ReviewClips.RemoveRange(clips);
+        await db.SaveChangesAsync(stop);
+        await db.RemoteReviews.Where(r => r.StudentId == id).ExecuteUpdateAsync(r => r.SetProperty(x => x.BallFlight, "").SetProperty(x => x.Felt, "").SetProperty(x => x.Numbers, ""), stop);
+        return [.. clips.Select(c => c.Sha256)];
     }
 
     private async Task<IReadOnlyList<string>> FromMedia(StudentId id, CancellationToken stop)

@@ -3,6 +3,7 @@ using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Lessons;
+using CoachOffice.UseCases.Lessons.Reviews;
 using CoachOffice.UseCases.Lessons.Sheets;
 using CoachOffice.UseCases.Plans;
 using CoachOffice.Web.Shell;
@@ -23,6 +24,9 @@ public sealed class RecordModel(LessonPage page, SaveLesson save, DraftPlan draf
     internal LessonSheet View { get; private set; } = null!;
 
     internal UnitText Units { get; private set; } = UnitText.Metric;
+
+    /// <summary>The remote review this lesson answers, or null.</summary>
+    internal ReviewBeside? Beside { get; private set; }
 
     UnitText ISheetPage.Units => Units;
 
@@ -81,6 +85,7 @@ public sealed class RecordModel(LessonPage page, SaveLesson save, DraftPlan draf
         if (await page.Of(LessonId.From(id), new SheetWish(Actor) { Key = typed?.SheetKey ?? sheet, Also = typed?.Filled() ?? [] }) is not { } view) return NotFound();
         View = LessonSheet.Of(view, typed, services.GetRequiredService<INewIds>().Next());
         Units = UnitText.Of(await practice.Now());
+        Beside = await services.GetRequiredService<FindReview>().Of(LessonId.From(id));
         return Page();
     }
 }

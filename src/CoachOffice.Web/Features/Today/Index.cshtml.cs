@@ -6,13 +6,19 @@ using NodaTime;
 namespace CoachOffice.Web.Features.Today;
 
 /// <summary>What needs a person now, in the order it needs them.</summary>
-public sealed class IndexModel(TodayPage today, PracticeClock clock) : OfficePage
+public sealed class IndexModel(TodayPage today, TodayDiary diary, PracticeClock clock) : OfficePage
 {
     public TodayView View { get; private set; } = null!;
 
     public DateTimeZone Zone { get; private set; } = DateTimeZone.Utc;
 
-    public bool IsQuiet => View is { Safety.Count: 0, Lessons.Count: 0, Drafts.Count: 0, Retests.Count: 0, Messages.Count: 0, Silent.Count: 0 };
+    public bool IsQuiet => View is { Safety.Count: 0, Lessons.Count: 0, Drafts.Count: 0, Retests.Count: 0, Messages.Count: 0, Silent.Count: 0 } && Diary.IsQuiet;
+
+    internal DiaryView Diary { get; private set; } = null!;
+
+    internal Instant Now => diary.Now;
+
+    internal bool MayTeach => Actor.MayTeach;
 
     /// <summary>Every list whole.</summary>
     public bool All { get; private set; }
@@ -21,6 +27,7 @@ public sealed class IndexModel(TodayPage today, PracticeClock clock) : OfficePag
     {
         All = all;
         View = await today.For(Actor, all ? TodayPage.Most : TodayPage.Short);
+        Diary = await diary.For(Actor);
         Zone = await clock.Zone();
     }
 

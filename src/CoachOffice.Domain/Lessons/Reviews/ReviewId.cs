@@ -1,0 +1,7 @@
+using Vogen;
+
+namespace CoachOffice.Domain.Lessons.Reviews;
+
+/// <summary>Identity of a remote review.</summary>
+[ValueObject<Guid>]
+public readonly partial struct ReviewId;
