@@ -7,10 +7,4 @@ public enum MessageKind
     PracticeNudge,
     RetestPrompt,
     SecondLook,
-
-    /// <summary>A remote review came in; the promised day is told.</summary>
-    ReviewReceived,
-
-    /// <summary>To the coach: an answer is promised within a day.</summary>
-    ReviewDue,
 }
