@@ -530,6 +530,30 @@ CREATE TABLE "LessonInputs" (
     CONSTRAINT "FK_LessonInputs_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
+CREATE TABLE "RemoteReviews" (
+    "Id" uuid NOT NULL,
+    "StudentId" uuid NOT NULL,
+    "OfferingId" uuid NOT NULL,
+    "CoachId" uuid,
+    "SubmittedAt" timestamp with time zone NOT NULL,
+    "PromisedBy" timestamp with time zone NOT NULL,
+    "Zone" character varying(60) NOT NULL,
+    "Club" character varying(40) NOT NULL,
+    "BallFlight" character varying(2000) NOT NULL,
+    "Felt" character varying(2000) NOT NULL,
+    "Numbers" character varying(2000) NOT NULL,
+    "PriceMinor" bigint NOT NULL,
+    "TaxBasisPoints" integer NOT NULL,
+    "Status" character varying(40) NOT NULL,
+    "LessonId" uuid,
+    "EndedAt" timestamp with time zone,
+    "Version" integer NOT NULL,
+    CONSTRAINT "PK_RemoteReviews" PRIMARY KEY ("Id"),
+    CONSTRAINT "FK_RemoteReviews_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_RemoteReviews_Offerings_OfferingId" FOREIGN KEY ("OfferingId") REFERENCES "Offerings" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_RemoteReviews_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "SheetSends" (
     "Id" uuid NOT NULL,
     "Content" character varying(64) NOT NULL,
@@ -603,6 +627,17 @@ CREATE TABLE "BooksInForce" (
     CONSTRAINT "PK_BooksInForce" PRIMARY KEY ("Id"),
     CONSTRAINT "FK_BooksInForce_KeptRulebooks_Sha256" FOREIGN KEY ("Sha256") REFERENCES "KeptRulebooks" ("Sha256") ON DELETE RESTRICT,
     CONSTRAINT "FK_BooksInForce_RulebookEditions_Edition" FOREIGN KEY ("Edition") REFERENCES "RulebookEditions" ("Number") ON DELETE RESTRICT
+);
+
+CREATE TABLE "ReviewClips" (
+    "Id" uuid NOT NULL,
+    "ReviewId" uuid NOT NULL,
+    "Format" character varying(40) NOT NULL,
+    "Sha256" character varying(64) NOT NULL,
+    "Bytes" bigint NOT NULL,
+    "AddedAt" timestamp with time zone NOT NULL,
+    CONSTRAINT "PK_ReviewClips" PRIMARY KEY ("Id"),
+    CONSTRAINT "FK_ReviewClips_RemoteReviews_ReviewId" FOREIGN KEY ("ReviewId") REFERENCES "RemoteReviews" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "Plans" (
@@ -1025,6 +1060,14 @@ CREATE INDEX "IX_Readings_TakeId" ON "Readings" ("TakeId");
 
 CREATE INDEX "IX_ReadingSheets_Owner" ON "ReadingSheets" ("Owner");
 
+CREATE INDEX "IX_RemoteReviews_LessonId" ON "RemoteReviews" ("LessonId");
+
+CREATE INDEX "IX_RemoteReviews_OfferingId" ON "RemoteReviews" ("OfferingId");
+
+CREATE INDEX "IX_RemoteReviews_Status_PromisedBy" ON "RemoteReviews" ("Status", "PromisedBy");
+
+CREATE INDEX "IX_RemoteReviews_StudentId" ON "RemoteReviews" ("StudentId");
+
 CREATE INDEX "IX_Resources_PlaceId" ON "Resources" ("PlaceId");
 
 CREATE INDEX "IX_Retests_LessonId" ON "Retests" ("LessonId");
@@ -1036,6 +1079,10 @@ CREATE INDEX "IX_Retests_StageId" ON "Retests" ("StageId");
 CREATE INDEX "IX_Retests_Status_DueOn" ON "Retests" ("Status", "DueOn");
 
 CREATE INDEX "IX_Retests_StudentId" ON "Retests" ("StudentId");
+
+CREATE INDEX "IX_ReviewClips_ReviewId" ON "ReviewClips" ("ReviewId");
+
+CREATE INDEX "IX_ReviewClips_Sha256" ON "ReviewClips" ("Sha256");
 
 CREATE INDEX "IX_RoleClaims_RoleId" ON "RoleClaims" ("RoleId");
 
@@ -1104,7 +1151,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127085244_FirstOrder', '10.0.15');
+VALUES ('20261127090615_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -493,6 +493,29 @@ CREATE TABLE "LessonInputs" (
     CONSTRAINT "FK_LessonInputs_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
+CREATE TABLE "RemoteReviews" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_RemoteReviews" PRIMARY KEY,
+    "StudentId" TEXT NOT NULL,
+    "OfferingId" TEXT NOT NULL,
+    "CoachId" TEXT NULL,
+    "SubmittedAt" TEXT NOT NULL,
+    "PromisedBy" TEXT NOT NULL,
+    "Zone" TEXT NOT NULL,
+    "Club" TEXT NOT NULL,
+    "BallFlight" TEXT NOT NULL,
+    "Felt" TEXT NOT NULL,
+    "Numbers" TEXT NOT NULL,
+    "PriceMinor" INTEGER NOT NULL,
+    "TaxBasisPoints" INTEGER NOT NULL,
+    "Status" TEXT NOT NULL,
+    "LessonId" TEXT NULL,
+    "EndedAt" TEXT NULL,
+    "Version" INTEGER NOT NULL,
+    CONSTRAINT "FK_RemoteReviews_Lessons_LessonId" FOREIGN KEY ("LessonId") REFERENCES "Lessons" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_RemoteReviews_Offerings_OfferingId" FOREIGN KEY ("OfferingId") REFERENCES "Offerings" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_RemoteReviews_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "SheetSends" (
     "Id" TEXT NOT NULL,
     "Content" TEXT NOT NULL,
@@ -561,6 +584,16 @@ CREATE TABLE "BooksInForce" (
     "Version" INTEGER NOT NULL,
     CONSTRAINT "FK_BooksInForce_KeptRulebooks_Sha256" FOREIGN KEY ("Sha256") REFERENCES "KeptRulebooks" ("Sha256") ON DELETE RESTRICT,
     CONSTRAINT "FK_BooksInForce_RulebookEditions_Edition" FOREIGN KEY ("Edition") REFERENCES "RulebookEditions" ("Number") ON DELETE RESTRICT
+);
+
+CREATE TABLE "ReviewClips" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_ReviewClips" PRIMARY KEY,
+    "ReviewId" TEXT NOT NULL,
+    "Format" TEXT NOT NULL,
+    "Sha256" TEXT NOT NULL,
+    "Bytes" INTEGER NOT NULL,
+    "AddedAt" TEXT NOT NULL,
+    CONSTRAINT "FK_ReviewClips_RemoteReviews_ReviewId" FOREIGN KEY ("ReviewId") REFERENCES "RemoteReviews" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "Plans" (
@@ -969,6 +1002,14 @@ CREATE INDEX "IX_Readings_TakeId" ON "Readings" ("TakeId");
 
 CREATE INDEX "IX_ReadingSheets_Owner" ON "ReadingSheets" ("Owner");
 
+CREATE INDEX "IX_RemoteReviews_LessonId" ON "RemoteReviews" ("LessonId");
+
+CREATE INDEX "IX_RemoteReviews_OfferingId" ON "RemoteReviews" ("OfferingId");
+
+CREATE INDEX "IX_RemoteReviews_Status_PromisedBy" ON "RemoteReviews" ("Status", "PromisedBy");
+
+CREATE INDEX "IX_RemoteReviews_StudentId" ON "RemoteReviews" ("StudentId");
+
 CREATE INDEX "IX_Resources_PlaceId" ON "Resources" ("PlaceId");
 
 CREATE INDEX "IX_Retests_LessonId" ON "Retests" ("LessonId");
@@ -980,6 +1021,10 @@ CREATE INDEX "IX_Retests_StageId" ON "Retests" ("StageId");
 CREATE INDEX "IX_Retests_Status_DueOn" ON "Retests" ("Status", "DueOn");
 
 CREATE INDEX "IX_Retests_StudentId" ON "Retests" ("StudentId");
+
+CREATE INDEX "IX_ReviewClips_ReviewId" ON "ReviewClips" ("ReviewId");
+
+CREATE INDEX "IX_ReviewClips_Sha256" ON "ReviewClips" ("Sha256");
 
 CREATE INDEX "IX_RoleClaims_RoleId" ON "RoleClaims" ("RoleId");
 
@@ -1048,7 +1093,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127085239_FirstOrder', '10.0.15');
+VALUES ('20261127090612_FirstOrder', '10.0.15');
 
 COMMIT;
 

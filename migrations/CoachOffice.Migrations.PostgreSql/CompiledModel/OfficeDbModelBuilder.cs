@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("3df47add-a636-4ecd-b6e6-bc2b3c3f2b16"), entityTypeCount: 64)
+            : base(skipDetectChanges: false, modelId: new Guid("23936cbf-07dd-44f5-a723-351404dcf48d"), entityTypeCount: 66)
         {
         }
 
@@ -50,6 +50,8 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var lessonInput = LessonInputEntityType.Create(this);
             var reading = ReadingEntityType.Create(this);
             var readingSheet = ReadingSheetEntityType.Create(this);
+            var remoteReview = RemoteReviewEntityType.Create(this);
+            var reviewClip = ReviewClipEntityType.Create(this);
             var sheetSend = SheetSendEntityType.Create(this);
             var take = TakeEntityType.Create(this);
             var retest = RetestEntityType.Create(this);
@@ -121,6 +123,10 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             LessonInputEntityType.CreateForeignKey2(lessonInput, student);
             ReadingEntityType.CreateForeignKey1(reading, lesson);
             ReadingEntityType.CreateForeignKey2(reading, take);
+            RemoteReviewEntityType.CreateForeignKey1(remoteReview, lesson);
+            RemoteReviewEntityType.CreateForeignKey2(remoteReview, offering);
+            RemoteReviewEntityType.CreateForeignKey3(remoteReview, student);
+            ReviewClipEntityType.CreateForeignKey1(reviewClip, remoteReview);
             SheetSendEntityType.CreateForeignKey1(sheetSend, lesson);
             TakeEntityType.CreateForeignKey1(take, lesson);
             RetestEntityType.CreateForeignKey1(retest, lesson);
@@ -195,6 +201,8 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             LessonInputEntityType.CreateAnnotations(lessonInput);
             ReadingEntityType.CreateAnnotations(reading);
             ReadingSheetEntityType.CreateAnnotations(readingSheet);
+            RemoteReviewEntityType.CreateAnnotations(remoteReview);
+            ReviewClipEntityType.CreateAnnotations(reviewClip);
             SheetSendEntityType.CreateAnnotations(sheetSend);
             TakeEntityType.CreateAnnotations(take);
             RetestEntityType.CreateAnnotations(retest);

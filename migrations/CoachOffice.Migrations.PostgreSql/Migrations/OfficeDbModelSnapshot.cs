@@ -1478,6 +1478,118 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.ToTable("ReadingSheets", (string)null);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.Reviews.RemoteReview", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("BallFlight")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<string>("Club")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.Property<Guid?>("CoachId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime?>("EndedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Felt")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<Guid?>("LessonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Numbers")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<Guid>("OfferingId")
+                        .HasColumnType("uuid");
+
+                    b.Property<long>("PriceMinor")
+                        .HasColumnType("bigint");
+
+                    b.Property<DateTime>("PromisedBy")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Status")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.Property<Guid>("StudentId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("SubmittedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<int>("TaxBasisPoints")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Zone")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LessonId");
+
+                    b.HasIndex("OfferingId");
+
+                    b.HasIndex("StudentId");
+
+                    b.HasIndex("Status", "PromisedBy");
+
+                    b.ToTable("RemoteReviews", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.Reviews.ReviewClip", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("AddedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("Bytes")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Format")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.Property<Guid>("ReviewId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Sha256")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ReviewId");
+
+                    b.HasIndex("Sha256");
+
+                    b.ToTable("ReviewClips", (string)null);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.Lessons.SheetSend", b =>
                 {
                     b.Property<Guid>("Id")
@@ -2881,6 +2993,35 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.Reviews.RemoteReview", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("LessonId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("CoachOffice.Domain.Bookings.Offering", null)
+                        .WithMany()
+                        .HasForeignKey("OfferingId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.Reviews.ReviewClip", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Lessons.Reviews.RemoteReview", null)
+                        .WithMany("Clips")
+                        .HasForeignKey("ReviewId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.Lessons.SheetSend", b =>
                 {
                     b.HasOne("CoachOffice.Domain.Lessons.Lesson", null)
@@ -3246,6 +3387,11 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.Navigation("AllReadings");
 
                     b.Navigation("Takes");
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Lessons.Reviews.RemoteReview", b =>
+                {
+                    b.Navigation("Clips");
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Plans.Plan", b =>

@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("6454f3e2-b7eb-4596-987f-8ebf2c9e5761"), entityTypeCount: 64)
+            : base(skipDetectChanges: false, modelId: new Guid("3d798b21-c2ad-475f-915f-d7c4bdae57cf"), entityTypeCount: 66)
         {
         }
 
@@ -49,6 +49,8 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var lessonInput = LessonInputEntityType.Create(this);
             var reading = ReadingEntityType.Create(this);
             var readingSheet = ReadingSheetEntityType.Create(this);
+            var remoteReview = RemoteReviewEntityType.Create(this);
+            var reviewClip = ReviewClipEntityType.Create(this);
             var sheetSend = SheetSendEntityType.Create(this);
             var take = TakeEntityType.Create(this);
             var retest = RetestEntityType.Create(this);
@@ -120,6 +122,10 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             LessonInputEntityType.CreateForeignKey2(lessonInput, student);
             ReadingEntityType.CreateForeignKey1(reading, lesson);
             ReadingEntityType.CreateForeignKey2(reading, take);
+            RemoteReviewEntityType.CreateForeignKey1(remoteReview, lesson);
+            RemoteReviewEntityType.CreateForeignKey2(remoteReview, offering);
+            RemoteReviewEntityType.CreateForeignKey3(remoteReview, student);
+            ReviewClipEntityType.CreateForeignKey1(reviewClip, remoteReview);
             SheetSendEntityType.CreateForeignKey1(sheetSend, lesson);
             TakeEntityType.CreateForeignKey1(take, lesson);
             RetestEntityType.CreateForeignKey1(retest, lesson);
@@ -194,6 +200,8 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             LessonInputEntityType.CreateAnnotations(lessonInput);
             ReadingEntityType.CreateAnnotations(reading);
             ReadingSheetEntityType.CreateAnnotations(readingSheet);
+            RemoteReviewEntityType.CreateAnnotations(remoteReview);
+            ReviewClipEntityType.CreateAnnotations(reviewClip);
             SheetSendEntityType.CreateAnnotations(sheetSend);
             TakeEntityType.CreateAnnotations(take);
             RetestEntityType.CreateAnnotations(retest);

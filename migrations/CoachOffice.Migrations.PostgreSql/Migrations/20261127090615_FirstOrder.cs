@@ -953,6 +953,51 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "RemoteReviews",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    OfferingId = table.Column<Guid>(type: "uuid", nullable: false),
+                    CoachId = table.Column<Guid>(type: "uuid", nullable: true),
+                    SubmittedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    PromisedBy = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    Zone = table.Column<string>(type: "character varying(60)", maxLength: 60, nullable: false),
+                    Club = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    BallFlight = table.Column<string>(type: "character varying(2000)", maxLength: 2000, nullable: false),
+                    Felt = table.Column<string>(type: "character varying(2000)", maxLength: 2000, nullable: false),
+                    Numbers = table.Column<string>(type: "character varying(2000)", maxLength: 2000, nullable: false),
+                    PriceMinor = table.Column<long>(type: "bigint", nullable: false),
+                    TaxBasisPoints = table.Column<int>(type: "integer", nullable: false),
+                    Status = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    LessonId = table.Column<Guid>(type: "uuid", nullable: true),
+                    EndedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_RemoteReviews", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_RemoteReviews_Lessons_LessonId",
+                        column: x => x.LessonId,
+                        principalTable: "Lessons",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_RemoteReviews_Offerings_OfferingId",
+                        column: x => x.OfferingId,
+                        principalTable: "Offerings",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_RemoteReviews_Students_StudentId",
+                        column: x => x.StudentId,
+                        principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "SheetSends",
                 columns: table => new
                 {
@@ -1110,6 +1155,28 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         column: x => x.Edition,
                         principalTable: "RulebookEditions",
                         principalColumn: "Number",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "ReviewClips",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    ReviewId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Format = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Sha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    Bytes = table.Column<long>(type: "bigint", nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ReviewClips", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_ReviewClips_RemoteReviews_ReviewId",
+                        column: x => x.ReviewId,
+                        principalTable: "RemoteReviews",
+                        principalColumn: "Id",
                         onDelete: ReferentialAction.Restrict);
                 });
 
@@ -2043,6 +2110,26 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 column: "Owner");
 
             migrationBuilder.CreateIndex(
+                name: "IX_RemoteReviews_LessonId",
+                table: "RemoteReviews",
+                column: "LessonId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_RemoteReviews_OfferingId",
+                table: "RemoteReviews",
+                column: "OfferingId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_RemoteReviews_Status_PromisedBy",
+                table: "RemoteReviews",
+                columns: new[] { "Status", "PromisedBy" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_RemoteReviews_StudentId",
+                table: "RemoteReviews",
+                column: "StudentId");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Resources_PlaceId",
                 table: "Resources",
                 column: "PlaceId");
@@ -2071,6 +2158,16 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "IX_Retests_StudentId",
                 table: "Retests",
                 column: "StudentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ReviewClips_ReviewId",
+                table: "ReviewClips",
+                column: "ReviewId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ReviewClips_Sha256",
+                table: "ReviewClips",
+                column: "Sha256");
 
             migrationBuilder.CreateIndex(
                 name: "IX_RoleClaims_RoleId",
@@ -2344,6 +2441,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                 name: "Retests");
 
             migrationBuilder.DropTable(
+                name: "ReviewClips");
+
+            migrationBuilder.DropTable(
                 name: "RoleClaims");
 
             migrationBuilder.DropTable(
@@ -2384,6 +2484,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
             migrationBuilder.DropTable(
                 name: "PlanStages");
+
+            migrationBuilder.DropTable(
+                name: "RemoteReviews");
 
             migrationBuilder.DropTable(
                 name: "Roles");

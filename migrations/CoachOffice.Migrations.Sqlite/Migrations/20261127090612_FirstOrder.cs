@@ -952,6 +952,51 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "RemoteReviews",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    OfferingId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    CoachId = table.Column<Guid>(type: "TEXT", nullable: true),
+                    SubmittedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    PromisedBy = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    Zone = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
+                    Club = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    BallFlight = table.Column<string>(type: "TEXT", maxLength: 2000, nullable: false),
+                    Felt = table.Column<string>(type: "TEXT", maxLength: 2000, nullable: false),
+                    Numbers = table.Column<string>(type: "TEXT", maxLength: 2000, nullable: false),
+                    PriceMinor = table.Column<long>(type: "INTEGER", nullable: false),
+                    TaxBasisPoints = table.Column<int>(type: "INTEGER", nullable: false),
+                    Status = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    LessonId = table.Column<Guid>(type: "TEXT", nullable: true),
+                    EndedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_RemoteReviews", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_RemoteReviews_Lessons_LessonId",
+                        column: x => x.LessonId,
+                        principalTable: "Lessons",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_RemoteReviews_Offerings_OfferingId",
+                        column: x => x.OfferingId,
+                        principalTable: "Offerings",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_RemoteReviews_Students_StudentId",
+                        column: x => x.StudentId,
+                        principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "SheetSends",
                 columns: table => new
                 {
@@ -1109,6 +1154,28 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         column: x => x.Edition,
                         principalTable: "RulebookEditions",
                         principalColumn: "Number",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "ReviewClips",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ReviewId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Format = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Sha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
+                    Bytes = table.Column<long>(type: "INTEGER", nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ReviewClips", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_ReviewClips_RemoteReviews_ReviewId",
+                        column: x => x.ReviewId,
+                        principalTable: "RemoteReviews",
+                        principalColumn: "Id",
                         onDelete: ReferentialAction.Restrict);
                 });
 
@@ -2042,6 +2109,26 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 column: "Owner");
 
             migrationBuilder.CreateIndex(
+                name: "IX_RemoteReviews_LessonId",
+                table: "RemoteReviews",
+                column: "LessonId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_RemoteReviews_OfferingId",
+                table: "RemoteReviews",
+                column: "OfferingId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_RemoteReviews_Status_PromisedBy",
+                table: "RemoteReviews",
+                columns: new[] { "Status", "PromisedBy" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_RemoteReviews_StudentId",
+                table: "RemoteReviews",
+                column: "StudentId");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Resources_PlaceId",
                 table: "Resources",
                 column: "PlaceId");
@@ -2070,6 +2157,16 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "IX_Retests_StudentId",
                 table: "Retests",
                 column: "StudentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ReviewClips_ReviewId",
+                table: "ReviewClips",
+                column: "ReviewId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ReviewClips_Sha256",
+                table: "ReviewClips",
+                column: "Sha256");
 
             migrationBuilder.CreateIndex(
                 name: "IX_RoleClaims_RoleId",
@@ -2343,6 +2440,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Retests");
 
             migrationBuilder.DropTable(
+                name: "ReviewClips");
+
+            migrationBuilder.DropTable(
                 name: "RoleClaims");
 
             migrationBuilder.DropTable(
@@ -2383,6 +2483,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
             migrationBuilder.DropTable(
                 name: "PlanStages");
+
+            migrationBuilder.DropTable(
+                name: "RemoteReviews");
 
             migrationBuilder.DropTable(
                 name: "Roles");
