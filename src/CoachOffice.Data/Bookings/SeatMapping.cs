@@ -1,4 +1,5 @@
 using CoachOffice.Domain.Bookings;
+using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Students;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
@@ -13,6 +14,7 @@ internal sealed class SeatMapping : IEntityTypeConfiguration<Seat>
         builder.Ignore(s => s.Counts);
         builder.Ignore(s => s.IsOpen);
         builder.HasOne<Student>().WithMany().HasForeignKey(s => s.StudentId);
+        builder.HasOne<Package>().WithMany().HasForeignKey(s => s.PackageId);
         builder.HasIndex(s => s.PackageId).HasFilter("\"PackageId\" IS NOT NULL");
         builder.HasIndex(s => s.HeldUntil).HasFilter("\"HeldUntil\" IS NOT NULL");
     }

@@ -21,6 +21,12 @@ public sealed record Actor(AccountId? Account, string Name, Policy? Policy)
     /// <summary>May keep students' details.</summary>
     public bool MayKeepStudents => Policy is not null;
 
+    /// <summary>May take payments, sell packages, charge by hand and write receipts.</summary>
+    public bool MayTakePayments => Policy is not null;
+
+    /// <summary>May give money back, write off, reverse, and see what was earned.</summary>
+    public bool MayKeepBooks => MayOwn;
+
     /// <summary>May change the practice and its accounts, and erase for good.</summary>
     public bool MayOwn => Policy is Access.Policy.Owner;
 }

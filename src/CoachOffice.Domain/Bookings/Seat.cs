@@ -1,3 +1,4 @@
+using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Students;
 using NodaTime;
 
@@ -28,7 +29,7 @@ public sealed class Seat
     public int TaxBasisPoints { get; private set; }
 
     /// <summary>The package of which a credit is reserved or used; null when the lesson is charged.</summary>
-    public Guid? PackageId { get; private set; }
+    public PackageId? PackageId { get; private set; }
 
     public Instant BookedAt { get; private set; }
 
@@ -55,7 +56,7 @@ public sealed class Seat
     };
 
     /// <summary>Reserves a credit of a package, or gives it back.</summary>
-    public void PayFrom(Guid? package) => PackageId = package;
+    public void PayFrom(PackageId? package) => PackageId = package;
 
     internal void Confirm() => (Status, HeldUntil) = (SeatStatus.Booked, null);
 

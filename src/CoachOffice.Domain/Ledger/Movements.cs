@@ -25,7 +25,7 @@ public static class Movements
     public static IReadOnlyList<Movement> Returned(TaxedLine rest)
     {
         ArgumentNullException.ThrowIfNull(rest);
-        return [new(LedgerAccount.Receivable, -rest.Gross), new(LedgerAccount.Prepaid, rest.Net), .. Nonzero(new Movement(LedgerAccount.Tax, rest.Tax, rest.Rate))];
+        return [new(LedgerAccount.Receivable, -rest.Gross), new(LedgerAccount.Prepaid, rest.Net, rest.Rate), .. Nonzero(new Movement(LedgerAccount.Tax, rest.Tax, rest.Rate))];
     }
 
     /// <summary>The same the other way.</summary>

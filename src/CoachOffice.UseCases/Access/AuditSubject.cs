@@ -19,6 +19,12 @@ public sealed record AuditSubject(string Kind, Guid Id)
 
     public static AuditSubject Of(PayerId id) => new("payer", id.Value);
 
+    public static AuditSubject Of(PackageOfferId id) => new("package-offer", id.Value);
+
+    public static AuditSubject Of(DocumentId id) => new("document", id.Value);
+
+    public static AuditSubject MoneyTerms(Guid id) => new("money-terms", id);
+
     public static AuditSubject Of(LessonId id) => new("lesson", id.Value);
 
     public static AuditSubject Of(ReviewId id) => new("remote-review", id.Value);
