@@ -5,11 +5,11 @@ using CoachOffice.Domain.Students;
 using CoachOffice.SeedDemo.Builders;
 using CoachOffice.UseCases.Ledger;
 using CoachOffice.UseCases.Ledger.Packages;
-using CoachOffice.UseCases.Tests.Bookings;
 using CoachOffice.UseCases.Tests.Fixtures;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using NodaTime;
+using Diary = CoachOffice.UseCases.Tests.Bookings.Diary;
 
 namespace CoachOffice.UseCases.Tests.Ledger;
 
@@ -32,7 +32,12 @@ public sealed class Till
 
     public static async Task<Till> Of(TestOffice office) => new(office, await Diary.Of(office));
 
-    public EntryId NewEntry() => EntryId.From(_ids.Next());
+    /// <summary>The id of a form shown a second later: entries stand in the order of their time.</summary>
+    public EntryId NewEntry()
+    {
+        Office.Time.Advance(TimeSpan.FromSeconds(1));
+        return EntryId.From(_ids.Next());
+    }
 
     public Task<StudentId> Student(string given) => Office.Register(AStudent.Named(given, "Payson"));
 
@@ -69,6 +74,7 @@ public sealed class Till
     /// <summary>A deed on a booking as the office does it: one transaction, and what it means for money in it.</summary>
     public Task Deed(BookingId id, Func<SeatMoney, Booking, Seat, Task> deed) => Office.Do<IServiceProvider, int>(async scope =>
     {
+        Office.Time.Advance(TimeSpan.FromSeconds(1));
         var db = scope.GetRequiredService<OfficeDb>();
         await using var transaction = await db.Database.BeginTransactionAsync();
         var booking = await db.Bookings.Include(b => b.Seats).SingleAsync(b => b.Id == id);
