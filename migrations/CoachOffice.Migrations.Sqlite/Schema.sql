@@ -563,6 +563,7 @@ CREATE TABLE "Seats" (
     "BookedAt" TEXT NOT NULL,
     "EndedAt" TEXT NULL,
     CONSTRAINT "FK_Seats_Bookings_BookingId" FOREIGN KEY ("BookingId") REFERENCES "Bookings" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Seats_Packages_PackageId" FOREIGN KEY ("PackageId") REFERENCES "Packages" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Seats_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
@@ -1093,7 +1094,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127090612_FirstOrder', '10.0.15');
+VALUES ('20261127091344_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("23936cbf-07dd-44f5-a723-351404dcf48d"), entityTypeCount: 66)
+            : base(skipDetectChanges: false, modelId: new Guid("002a6de1-e270-40e0-bf97-a407bc06c0f1"), entityTypeCount: 66)
         {
         }
 
@@ -94,7 +94,8 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             HoursExceptionEntityType.CreateForeignKey1(hoursException, place);
             ResourceEntityType.CreateForeignKey1(resource, place);
             SeatEntityType.CreateForeignKey1(seat, booking);
-            SeatEntityType.CreateForeignKey2(seat, student);
+            SeatEntityType.CreateForeignKey2(seat, package);
+            SeatEntityType.CreateForeignKey3(seat, student);
             TakenTimeEntityType.CreateForeignKey1(takenTime, booking);
             TravelEntityType.CreateForeignKey1(travel, place);
             TravelEntityType.CreateForeignKey2(travel, place);

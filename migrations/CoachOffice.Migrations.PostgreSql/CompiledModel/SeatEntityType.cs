@@ -4,6 +4,7 @@ using System.Collections.Generic;
 using System.Reflection;
 using CoachOffice.Data.Columns;
 using CoachOffice.Domain.Bookings;
+using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Students;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
@@ -26,7 +27,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 typeof(Seat),
                 baseEntityType,
                 propertyCount: 10,
-                foreignKeyCount: 2,
+                foreignKeyCount: 3,
                 unnamedIndexCount: 4,
                 keyCount: 1);
 
@@ -78,10 +79,11 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
 
             var packageId = runtimeEntityType.AddProperty(
                 "PackageId",
-                typeof(Guid?),
+                typeof(PackageId?),
                 propertyInfo: typeof(Seat).GetProperty("PackageId", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(Seat).GetField("<PackageId>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
-                nullable: true);
+                nullable: true,
+                valueConverter: new Ids<PackageId, Guid>());
             packageId.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
             var priceMinor = runtimeEntityType.AddProperty(
@@ -160,6 +162,16 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
         }
 
         public static RuntimeForeignKey CreateForeignKey2(RuntimeEntityType declaringEntityType, RuntimeEntityType principalEntityType)
+        {
+            var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("PackageId") },
+                principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Id") }),
+                principalEntityType,
+                deleteBehavior: DeleteBehavior.Restrict);
+
+            return runtimeForeignKey;
+        }
+
+        public static RuntimeForeignKey CreateForeignKey3(RuntimeEntityType declaringEntityType, RuntimeEntityType principalEntityType)
         {
             var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("StudentId") },
                 principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Id") }),

@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("3d798b21-c2ad-475f-915f-d7c4bdae57cf"), entityTypeCount: 66)
+            : base(skipDetectChanges: false, modelId: new Guid("f9ba0998-e7f1-4c21-bbc6-b37717c1eddc"), entityTypeCount: 66)
         {
         }
 
@@ -93,7 +93,8 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             HoursExceptionEntityType.CreateForeignKey1(hoursException, place);
             ResourceEntityType.CreateForeignKey1(resource, place);
             SeatEntityType.CreateForeignKey1(seat, booking);
-            SeatEntityType.CreateForeignKey2(seat, student);
+            SeatEntityType.CreateForeignKey2(seat, package);
+            SeatEntityType.CreateForeignKey3(seat, student);
             TakenTimeEntityType.CreateForeignKey1(takenTime, booking);
             TravelEntityType.CreateForeignKey1(travel, place);
             TravelEntityType.CreateForeignKey2(travel, place);
