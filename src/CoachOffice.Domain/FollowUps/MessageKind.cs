@@ -7,4 +7,12 @@ public enum MessageKind
     PracticeNudge,
     RetestPrompt,
     SecondLook,
+
+    /// <summary>A lesson or a row of them is booked, or was moved.</summary>
+    BookingInvitation,
+
+    BookingCancelled,
+
+    /// <summary>A freed place is kept for who waits.</summary>
+    WaitingOffer,
 }

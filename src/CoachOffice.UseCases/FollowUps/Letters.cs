@@ -18,18 +18,24 @@ public sealed class Letters
         _options.MemberAccessStrategy = new DefaultMemberAccessStrategy { MemberNameStrategy = MemberNameStrategies.SnakeCase };
         _options.MemberAccessStrategy.Register<LetterFacts>();
         _options.MemberAccessStrategy.Register<LetterBlock>();
+        foreach (var facts in typeof(OfficeLetterFacts).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(OfficeLetterFacts)))) _options.MemberAccessStrategy.Register(facts);
         _templates = new(StringComparer.Ordinal);
-        foreach (var name in (string[])[.. Enum.GetValues<MessageKind>().Select(k => Terms.Of(k)), "closing", "page"]) _templates[name] = Read(name);
+        foreach (var name in (string[])[.. Enum.GetValues<MessageKind>().Select(k => Terms.Of(k)), "closing", "office-closing", "page"]) _templates[name] = Read(name);
     }
 
-    /// <summary>The letter of a kind. Its subject is one clean line.</summary>
-    public Letter Render(MessageKind kind, LetterFacts facts)
+    /// <summary>The letter of a kind that belongs to a plan. Its subject is one clean line.</summary>
+    public Letter Render(MessageKind kind, LetterFacts facts) => Render(kind, "closing", facts);
+
+    /// <summary>The letter of any other kind, by the facts of its family.</summary>
+    public Letter Render(MessageKind kind, OfficeLetterFacts facts) => Render(kind, "office-closing", facts);
+
+    private Letter Render(MessageKind kind, string closing, object facts)
     {
         ArgumentNullException.ThrowIfNull(facts);
         var body = Text(Terms.Of(kind), facts);
         var cut = body.IndexOf('\n', StringComparison.Ordinal);
         var subject = CleanText.Line(body[..cut]);
-        var blocks = LetterBlock.Of(body[(cut + 1)..] + "\n\n" + Text("closing", facts));
+        var blocks = LetterBlock.Of(body[(cut + 1)..] + "\n\n" + Text(closing, facts));
         var html = Html(facts, subject, blocks);
         return new Letter(subject, string.Join("\n\n", blocks.Select(b => b.AsText)) + "\n", html);
     }
@@ -43,9 +49,9 @@ public sealed class Letters
         return Parser.Parse(reader.ReadToEnd());
     }
 
-    private string Text(string name, LetterFacts facts) => _templates[name].Render(Context(facts), NullEncoder.Default);
+    private string Text(string name, object facts) => _templates[name].Render(Context(facts), NullEncoder.Default);
 
-    private string Html(LetterFacts facts, string subject, IReadOnlyList<LetterBlock> blocks)
+    private string Html(object facts, string subject, IReadOnlyList<LetterBlock> blocks)
     {
         var context = Context(facts);
         context.SetValue("subject", subject);
@@ -53,5 +59,5 @@ public sealed class Letters
         return _templates["page"].Render(context, HtmlEncoder.Default);
     }
 
-    private TemplateContext Context(LetterFacts facts) => new(facts, _options);
+    private TemplateContext Context(object facts) => new(facts, _options);
 }

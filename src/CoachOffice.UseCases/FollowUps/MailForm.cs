@@ -7,7 +7,7 @@ namespace CoachOffice.UseCases.FollowUps;
 public static class MailForm
 {
     /// <summary>The message as it is handed over; the same row gives the same Message-ID at every attempt.</summary>
-    public static MimeMessage Of(Letter letter, Envelope envelope)
+    public static MimeMessage Of(Letter letter, Envelope envelope, CalendarPart? calendar = null)
     {
         ArgumentNullException.ThrowIfNull(letter);
         ArgumentNullException.ThrowIfNull(envelope);
@@ -15,8 +15,19 @@ public static class MailForm
         mail.From.Add(new MailboxAddress(CleanText.Line(envelope.FromName), envelope.FromAddress));
         mail.To.Add(new MailboxAddress(CleanText.Line(envelope.ToName), envelope.ToAddress));
         Mark(mail, envelope);
-        mail.Body = new MultipartAlternative { Part(TextFormat.Plain, letter.Text), Part(TextFormat.Html, letter.Html) };
+        var body = new MultipartAlternative { Part(TextFormat.Plain, letter.Text), Part(TextFormat.Html, letter.Html) };
+        if (calendar is not null) body.Add(Part(calendar));
+        mail.Body = body;
         return mail;
+    }
+
+    // RFC 6047 2.4: the part's method says the object's own.
+    private static TextPart Part(CalendarPart calendar)
+    {
+        var part = new TextPart("calendar") { Text = calendar.Text, ContentTransferEncoding = ContentEncoding.QuotedPrintable };
+        part.ContentType.Charset = "utf-8";
+        part.ContentType.Parameters.Add("method", calendar.Method);
+        return part;
     }
 
     private static void Mark(MimeMessage mail, Envelope envelope)

@@ -1,6 +1,7 @@
 using CoachOffice.Data;
 using CoachOffice.Domain;
 using CoachOffice.Domain.FollowUps;
+using CoachOffice.Domain.Students;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
 
@@ -18,8 +19,12 @@ public sealed class OfficeMessages(OfficeDb db, INewIds ids, IClock clock)
         db.Messages.Add(Message.Due(ids.Next(), due, clock.GetCurrentInstant()));
     }
 
-    /// <summary>What still waits to speak of a thing, in kinds named, is not wanted any more.</summary>
-    public Task<int> EndAbout(Guid subject, IReadOnlyList<MessageKind> kinds, string why, CancellationToken stop = default) =>
-        db.Messages.Where(m => m.SubjectId == subject && kinds.Contains(m.Kind) && m.State != MessageState.Sent && m.State != MessageState.Skipped)
+    /// <summary>What still waits to speak of a thing, in kinds named, is not wanted any more; how many that were.</summary>
+    /// <param name="about">The thing, and whose message where not everybody's.</param>
+    /// <param name="kinds">Only these.</param>
+    /// <param name="why">A code for the coach.</param>
+    /// <param name="stop">Ends the call early.</param>
+    public Task<int> EndAbout((Guid Subject, StudentId? Student) about, IReadOnlyList<MessageKind> kinds, string why, CancellationToken stop = default) =>
+        db.Messages.Where(m => m.SubjectId == about.Subject && (about.Student == null || m.StudentId == about.Student) && kinds.Contains(m.Kind) && m.State != MessageState.Sent && m.State != MessageState.Skipped)
             .ExecuteUpdateAsync(m => m.SetProperty(x => x.State, MessageState.Skipped).SetProperty(x => x.LastProblem, why), stop);
 }

@@ -64,7 +64,10 @@ internal static class StoryTelling
         MessageKind.PlanDelivery => "The plan was",
         MessageKind.PracticeNudge => "A practice reminder was",
         MessageKind.RetestPrompt => "A re-test prompt was",
-        _ => "A second-look prompt was",
+        MessageKind.SecondLook => "A second-look prompt was",
+        MessageKind.BookingInvitation => "An invitation to a lesson was",
+        MessageKind.BookingCancelled => "A cancellation was",
+        _ => "An offer from the waiting list was",
     };
 
     private static string Count(int number, string thing) => $"{number} {thing}{(number == 1 ? "" : "s")}";

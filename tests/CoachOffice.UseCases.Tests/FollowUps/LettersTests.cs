@@ -9,12 +9,15 @@ namespace CoachOffice.UseCases.Tests.FollowUps;
 public sealed class LettersTests
 {
     // Words that press, blame or compare (own judgement after the literature on supporting autonomy); "must" and its kin never stand in our letters.
-    private static readonly string[] Pressing = ["must", "should", "have to", "ought", "disappoint", "fail", "others", "better than", "don't forget", "hurry", "only today", "missed", "lazy", "guilt"];
+    internal static readonly string[] Pressing = ["must", "should", "have to", "ought", "disappoint", "fail", "others", "better than", "don't forget", "hurry", "only today", "missed", "lazy", "guilt"];
+
+    /// <summary>Kinds that belong to a plan; all others are written by a family of their own.</summary>
+    internal static readonly MessageKind[] OfPlans = [MessageKind.PlanDelivery, MessageKind.PracticeNudge, MessageKind.RetestPrompt, MessageKind.SecondLook];
 
     public static TheoryData<MessageKind, bool, int> All()
     {
         var data = new TheoryData<MessageKind, bool, int>();
-        foreach (var kind in Enum.GetValues<MessageKind>())
+        foreach (var kind in OfPlans)
         {
             foreach (var guardian in (bool[])[true, false])
             {

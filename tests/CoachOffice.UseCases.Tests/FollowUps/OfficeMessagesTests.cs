@@ -34,6 +34,10 @@ public abstract class OfficeMessagesTests(OfficeFixture fixture)
     }
 
     [Fact]
+    public async Task Every_kind_without_a_plan_has_one_family_of_letters() =>
+        Assert.Empty(await fixture.Office.Do((OfficeLetters letters) => Task.FromResult(Enum.GetValues<MessageKind>().Except(LettersTests.OfPlans).Where(k => letters.Of(k) is null).ToList())));
+
+    [Fact]
     public async Task The_same_cause_twice_is_one_message_and_another_student_or_subject_another()
     {
         var office = await Office();
@@ -155,8 +159,8 @@ public abstract class OfficeMessagesTests(OfficeFixture fixture)
     {
         var office = await Office();
         await Write(office, await Alma(office));
-        Assert.Equal(0, await office.Do((OfficeMessages messages) => messages.EndAbout(Subject, [MessageKind.SecondLook], "moved")));
-        Assert.Equal(1, await office.Do((OfficeMessages messages) => messages.EndAbout(Subject, [PostCards.Kind], "moved")));
+        Assert.Equal(0, await office.Do((OfficeMessages messages) => messages.EndAbout((Subject, null), [MessageKind.SecondLook], "moved")));
+        Assert.Equal(1, await office.Do((OfficeMessages messages) => messages.EndAbout((Subject, null), [PostCards.Kind], "moved")));
 
         Assert.Equal(SweepResult.Nothing, await Sweep(office));
         Assert.Equal((MessageState.Skipped, "moved"), ((await Only(office)).State, (await Only(office)).LastProblem));

@@ -13,7 +13,10 @@ internal static class MessageWords
         MessageKind.PlanDelivery => "The plan",
         MessageKind.PracticeNudge => "A word of encouragement",
         MessageKind.RetestPrompt => "Time to look again",
-        _ => "A second look",
+        MessageKind.SecondLook => "A second look",
+        MessageKind.BookingInvitation => "An invitation",
+        MessageKind.BookingCancelled => "A cancellation",
+        _ => "An offer from the waiting list",
     };
 
     public static string Of(MessageState state) => state switch

@@ -1,0 +1,134 @@
+using CoachOffice.Data;
+using CoachOffice.Domain.Bookings;
+using CoachOffice.Domain.FollowUps;
+using CoachOffice.Domain.Students;
+using CoachOffice.UseCases.FollowUps;
+using Microsoft.EntityFrameworkCore;
+using NodaTime;
+
+namespace CoachOffice.UseCases.Bookings;
+
+/// <summary>
+/// Says what is due to students when bookings are made, moved and cancelled, in the transaction of the deed; nothing is saved here. Mail waits two
+/// minutes, so that a slip taken back at once reaches nobody, and goes by night too: it answers what was done just now.
+/// </summary>
+public sealed class BookingMessages(OfficeDb db, OfficeMessages office, PracticeClock clock)
+{
+    private static readonly Duration Breath = Duration.FromMinutes(2);
+
+    /// <summary>A student has a seat for sure: booked at once, confirmed after being held, or given back after a cancellation was taken back.</summary>
+    public async Task Booked(Booking booking, Seat seat, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(booking);
+        ArgumentNullException.ThrowIfNull(seat);
+        var subject = booking.Id.Value;
+        var untold = await End(subject, seat.StudentId, MessageKind.BookingCancelled, stop);
+        await End(subject, seat.StudentId, MessageKind.WaitingOffer, stop);
+
+        // Who was never told that it was cancelled needs not be told that it is on again.
+        if (untold == 0) await Invite(booking, seat, stop);
+    }
+
+    /// <summary>A row of bookings was made: each student in it gets one letter for the whole row.</summary>
+    public async Task SeriesBooked(IReadOnlyList<Booking> bookings, CancellationToken stop = default)
+    {
+        foreach (var student in StudentsOf(bookings, s => s.Counts)) await WriteSeries(MessageKind.BookingInvitation, bookings, student, stop);
+    }
+
+    /// <summary>Another time, coach or place for one booking: everybody in it is told.</summary>
+    public async Task Moved(Booking booking, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(booking);
+        foreach (var seat in booking.Seats.Where(s => s.Status == SeatStatus.Booked))
+        {
+            await End(booking.Id.Value, seat.StudentId, MessageKind.BookingInvitation, stop);
+            await Invite(booking, seat, stop);
+        }
+    }
+
+    /// <summary>Several bookings of a row were moved at once: one letter for the whole row as it is now.</summary>
+    public async Task SeriesMoved(IReadOnlyList<Booking> bookings, CancellationToken stop = default)
+    {
+        foreach (var student in StudentsOf(bookings, s => s.Counts))
+        {
+            await End(SeriesOf(bookings), student, MessageKind.BookingInvitation, stop);
+            await WriteSeries(MessageKind.BookingInvitation, bookings, student, stop);
+        }
+    }
+
+    /// <summary>A student's seat is given up, alone or because the whole booking was cancelled. Not for seats that were only held.</summary>
+    public async Task Cancelled(Booking booking, Seat seat, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(booking);
+        ArgumentNullException.ThrowIfNull(seat);
+        await End(booking.Id.Value, seat.StudentId, MessageKind.WaitingOffer, stop);
+        var (told, waits) = await Told(booking, seat.StudentId, stop);
+        await End(booking.Id.Value, seat.StudentId, MessageKind.BookingInvitation, stop);
+
+        // Who was not written to yet is left in peace; a letter about the whole row that still waits will be right by itself.
+        if (told || !waits) await Write(MessageKind.BookingCancelled, booking, seat, stop);
+    }
+
+    /// <summary>The whole rest of a row was cancelled: one letter for each student.</summary>
+    public async Task SeriesCancelled(IReadOnlyList<Booking> bookings, CancellationToken stop = default)
+    {
+        foreach (var student in StudentsOf(bookings, s => s.Status is SeatStatus.Released or SeatStatus.CancelledLate))
+        {
+            var told = await WasTold([SeriesOf(bookings)], student, stop);
+            if (await End(SeriesOf(bookings), student, MessageKind.BookingInvitation, stop) > 0 && !told) continue;
+            await WriteSeries(MessageKind.BookingCancelled, bookings, student, stop);
+        }
+    }
+
+    /// <summary>A freed seat is kept for who waits; the letter names until when and goes at once.</summary>
+    public Task Offered(WaitingPlace waiting, Booking booking, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(waiting);
+        ArgumentNullException.ThrowIfNull(booking);
+        return office.Write(Due(MessageKind.WaitingOffer, waiting.StudentId, booking.Id.Value, $"{waiting.OfferedSeat?.Value:N}") with { DueAt = clock.Now }, stop);
+    }
+
+    private Task Invite(Booking booking, Seat seat, CancellationToken stop) => Write(MessageKind.BookingInvitation, booking, seat, stop);
+
+    private Task Write(MessageKind kind, Booking booking, Seat seat, CancellationToken stop) =>
+        office.Write(Due(kind, seat.StudentId, booking.Id.Value, $"{seat.Id.Value:N}.{booking.Sequence}"), stop);
+
+    private Task WriteSeries(MessageKind kind, IReadOnlyList<Booking> bookings, StudentId student, CancellationToken stop) =>
+        office.Write(Due(kind, student, SeriesOf(bookings), $"{bookings.Count}.{bookings.Sum(b => b.Sequence)}"), stop);
+
+    private DueMessage Due(MessageKind kind, StudentId student, Guid subject, string occasion) => new()
+    {
+        Kind = kind,
+        StudentId = student,
+        SubjectId = subject,
+        DueAt = clock.Now + Breath,
+        AtOnce = true,
+        Reason = kind switch { MessageKind.BookingCancelled => "A lesson was cancelled.", MessageKind.WaitingOffer => "A place became free for somebody who waits.", _ => "A lesson was booked or moved." },
+        Occasion = occasion,
+    };
+
+    private Task<int> End(Guid subject, StudentId student, MessageKind kind, CancellationToken stop) =>
+        office.EndAbout((subject, student), [kind], "superseded", stop);
+
+    private async Task<(bool Told, bool Waits)> Told(Booking booking, StudentId student, CancellationToken stop)
+    {
+        Guid[] subjects = booking.SeriesId is { } series ? [booking.Id.Value, series.Value] : [booking.Id.Value];
+        var waits = await Invitations(subjects, student).AnyAsync(m => m.State == MessageState.Waiting && m.SendingAt == null, stop);
+        return (await WasTold(subjects, student, stop), waits);
+    }
+
+    // A letter that is on its way, went, or could not go is something the person may know of or has to be told otherwise.
+    private Task<bool> WasTold(Guid[] subjects, StudentId student, CancellationToken stop) => Invitations(subjects, student)
+        .AnyAsync(m => m.State == MessageState.Sent || m.State == MessageState.NeedsAttention || m.SendingAt != null || m.LastProblem == BookingProblems.NoMail, stop);
+
+    private IQueryable<Message> Invitations(Guid[] subjects, StudentId student) =>
+        db.Messages.Where(m => m.StudentId == student && m.SubjectId != null && subjects.Contains(m.SubjectId.Value) && m.Kind == MessageKind.BookingInvitation);
+
+    private static Guid SeriesOf(IReadOnlyList<Booking> bookings) => bookings[0].SeriesId!.Value.Value;
+
+    private static IEnumerable<StudentId> StudentsOf(IReadOnlyList<Booking> bookings, Func<Seat, bool> which)
+    {
+        ArgumentNullException.ThrowIfNull(bookings);
+        return bookings.SelectMany(b => b.Seats).Where(which).Select(s => s.StudentId).Distinct();
+    }
+}
