@@ -50,7 +50,7 @@ public sealed class BookingLetter(ReadStudentLessons read, BookingSurroundings a
         var said = around.Of(facts, recipient, about) with
         {
             Price = cancels ? "" : BookingWords.Price(seat, currency),
-            Terms = cancels ? BookingWords.Outcome(terms, seat, currency) : BookingWords.Terms(terms, about[0].Booking, seat, currency),
+            Terms = cancels ? BookingWords.Outcome(terms, about[0].Booking, seat, currency) : BookingWords.Terms(terms, about[0].Booking, seat, currency),
             Changed = !cancels && await read.WasTold(facts.Message, stop),
         };
         var calendar = Invitations.Of(lessons, new InvitationFacts(facts, recipient, cancels));

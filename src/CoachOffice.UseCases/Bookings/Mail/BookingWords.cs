@@ -39,27 +39,26 @@ public static class BookingWords
     /// <summary>Until when cancelling is free, and what it costs afterwards.</summary>
     public static string Terms(BookingTerms terms, Booking booking, Seat seat, Currency currency)
     {
-        ArgumentNullException.ThrowIfNull(terms);
         ArgumentNullException.ThrowIfNull(booking);
-        ArgumentNullException.ThrowIfNull(seat);
-        var free = $"Cancelling or moving is free until {Moment(booking.Starts - Duration.FromHours(terms.NoticeHours), booking.Zone)}";
-        return $"{free}; {(Later(terms, seat, currency) is { } cost ? $"after that {cost}." : "after that it is free too.")}";
+        var late = CancelCost.Of(terms, booking, seat, booking.Starts);
+        var free = $"Cancelling or moving is free until {Moment(late.FreeUntil, booking.Zone)}";
+        return $"{free}; {(Owed(late, currency) is { } cost ? $"after that {cost}." : "after that it is free too.")}";
     }
 
     /// <summary>What a cancellation came to.</summary>
-    public static string Outcome(BookingTerms terms, Seat seat, Currency currency)
+    public static string Outcome(BookingTerms terms, Booking booking, Seat seat, Currency currency)
     {
         ArgumentNullException.ThrowIfNull(terms);
+        ArgumentNullException.ThrowIfNull(booking);
         ArgumentNullException.ThrowIfNull(seat);
-        var cost = seat.Status == SeatStatus.CancelledLate ? Later(terms, seat, currency) : null;
+        var cost = seat.Status == SeatStatus.CancelledLate ? Owed(CancelCost.Of(terms, booking, seat, booking.Starts), currency) : null;
         return cost is null ? "Nothing is owed for it." : $"The notice of {Hours(terms.NoticeHours)} was over, so {cost}.";
     }
 
-    private static string? Later(BookingTerms terms, Seat seat, Currency currency)
+    private static string? Owed(CancelCost cost, Currency currency)
     {
-        if (seat.PackageId is not null && terms.LateTakesCredit) return "one lesson of the package counts as used";
-        var owed = (seat.PriceMinor * terms.LateFeePercent + 50) / 100;
-        return owed == 0 ? null : $"{new Money(owed, currency)} is owed ({terms.LateFeePercent} % of the price)";
+        if (cost.TakesCredit) return "one lesson of the package counts as used";
+        return cost.FeeMinor == 0 ? null : $"{new Money(cost.FeeMinor, currency)} is owed";
     }
 
     private static string Hours(int hours) => hours == 1 ? "one hour" : $"{hours} hours";
