@@ -5,6 +5,9 @@ namespace CoachOffice.Domain.Bookings;
 /// <summary>What the practice has decided about booking and cancelling: one row.</summary>
 public sealed class BookingTerms
 {
+    /// <summary>Identity of the one row there is.</summary>
+    public static readonly Guid Only = new(1, 0, 0, [0, 0, 0, 0, 0, 0, 0, 0]);
+
     private BookingTerms()
     {
     }

@@ -36,8 +36,8 @@ public sealed class WeeklyHours
         return new WeeklyHours { Id = id, CoachId = coach, PlaceId = place, Day = hours.Day, From = hours.From, Until = hours.Until, ValidFrom = validFrom, ValidUntil = validUntil };
     }
 
-    /// <summary>They end with that day.</summary>
-    public void EndAfter(LocalDate lastDay) => ValidUntil = lastDay;
+    /// <summary>They end with that day, or go on when there is none.</summary>
+    public void EndAfter(LocalDate? lastDay) => ValidUntil = lastDay;
 
     /// <summary>True on days of its weekday within its validity.</summary>
     public bool HoldsOn(LocalDate day) => day.DayOfWeek == Day && day >= ValidFrom && (ValidUntil is not { } last || day <= last);

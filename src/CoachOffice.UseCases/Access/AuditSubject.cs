@@ -35,6 +35,12 @@ public sealed record AuditSubject(string Kind, Guid Id)
 
     public static AuditSubject Of(BookingId id) => new("booking", id.Value);
 
+    public static AuditSubject Of(PlaceId id) => new("place", id.Value);
+
+    public static AuditSubject Of(ResourceId id) => new("bay", id.Value);
+
+    public static AuditSubject Of(OfferingId id) => new("offering", id.Value);
+
     public static AuditSubject Of(AccountId id) => new("account", id.Value);
 
     public static AuditSubject Of(GroupId id) => new("group", id.Value);
@@ -51,4 +57,8 @@ public sealed record AuditSubject(string Kind, Guid Id)
     public static AuditSubject Sheet(Guid id) => new("reading-sheet", id);
 
     public static AuditSubject Retest(Guid id) => new("retest", id);
+
+    public static AuditSubject Hours(Guid id) => new("hours", id);
+
+    public static AuditSubject Terms(Guid id) => new("terms", id);
 }
