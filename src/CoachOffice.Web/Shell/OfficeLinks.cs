@@ -1,3 +1,4 @@
+using CoachOffice.Domain.Bookings;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
@@ -30,6 +31,10 @@ internal static class OfficeLinks
     public static string To(LessonId lesson) => $"/lessons/{lesson.Value}";
 
     public static string To(PlanId plan) => $"/plans/{plan.Value}";
+
+    public static string To(PlaceId place) => $"/settings/places/{place.Value}";
+
+    public static string To(OfferingId offering) => $"/settings/offerings/{offering.Value}";
 
     public static string Retest(Guid retest) => $"/retests/{retest}";
 }
