@@ -34,7 +34,7 @@ internal static class OfficeLinks
 
     public static string To(PlaceId place) => $"/settings/places/{place.Value}";
 
-    public static string To(OfferingId offering) => $"/settings/offerings/{offering.Value}";
+    public static string To(OfferingId offering) => $"/settings/offering/{offering.Value}";
 
     public static string Retest(Guid retest) => $"/retests/{retest}";
 }

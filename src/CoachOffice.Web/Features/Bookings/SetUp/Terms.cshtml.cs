@@ -1,6 +1,3 @@
-using System.Globalization;
-using CoachOffice.Domain;
-using CoachOffice.Domain.Bookings;
 using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Bookings;
 using CoachOffice.UseCases.Bookings.SetUp;
