@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("002a6de1-e270-40e0-bf97-a407bc06c0f1"), entityTypeCount: 66)
+            : base(skipDetectChanges: false, modelId: new Guid("ccff7a17-bd97-4ff0-83c1-7f079e35841a"), entityTypeCount: 66)
         {
         }
 

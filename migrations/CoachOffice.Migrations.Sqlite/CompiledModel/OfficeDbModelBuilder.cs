@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("f9ba0998-e7f1-4c21-bbc6-b37717c1eddc"), entityTypeCount: 66)
+            : base(skipDetectChanges: false, modelId: new Guid("132e40ff-a0fa-4889-b373-1d093def1d1b"), entityTypeCount: 66)
         {
         }
 
