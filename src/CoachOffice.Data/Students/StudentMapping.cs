@@ -19,6 +19,7 @@ internal sealed class StudentMapping : IEntityTypeConfiguration<Student>
         builder.Property(s => s.Kit).AsJson();
         builder.Property(s => s.Limits).AsJson();
         builder.Ignore(s => s.FullName);
+        builder.HasOne<Student>().WithMany().HasForeignKey(s => s.MergedInto);
         builder.HasOne<Payer>().WithMany().HasForeignKey(s => s.PayerId);
 
         // Lists are sorted by it too: one order on every database. With these columns a search reads the index alone until it has its page; the narrow one counts.

@@ -26,6 +26,17 @@ public static class StudentTies
         return db.Database.SqlQueryRaw<Guid>(string.Join(" UNION ", asked), parameter).ToListAsync(stop);
     }
 
+    /// <summary>Lets every row that names one student there name another, past the versions of what they belong to: nobody changed those.</summary>
+    public static Task<int> Move(OfficeDb db, StudentTie tie, StudentId from, StudentId to, CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        ArgumentNullException.ThrowIfNull(tie);
+
+        // Names come from our own code, the ids are parameters.
+        var sql = $$"""UPDATE "{{tie.Table}}" SET "{{tie.Column}}" = {0} WHERE "{{tie.Column}}" = {1}""";
+        return db.Database.ExecuteSqlRawAsync(sql, [to.Value, from.Value], stop);
+    }
+
     private static IEnumerable<StudentTie> Of(IEntityType type)
     {
         var pointing = type.GetForeignKeys().Where(k => k.PrincipalEntityType.ClrType == typeof(Student)).SelectMany(k => k.Properties);

@@ -26,6 +26,13 @@ public sealed class TakenTime
 
     public Instant Until { get; private set; }
 
+    /// <summary>The same time, held by another: two records of one student became one.</summary>
+    public TakenTime By(TimeHolder holder)
+    {
+        ArgumentNullException.ThrowIfNull(holder);
+        return new TakenTime { Id = Id, BookingId = BookingId, Holder = holder.Id, From = From, Until = Until };
+    }
+
     /// <summary>The time of one holder.</summary>
     public static TakenTime Of(Guid id, Booking booking, TimeHolder holder)
     {

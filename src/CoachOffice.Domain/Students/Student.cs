@@ -59,8 +59,11 @@ public sealed class Student
 
     public Instant? ArchivedAt { get; private set; }
 
-    /// <summary>Set when the person was erased for good; only a pseudonym is left.</summary>
+    /// <summary>Set when the person was erased for good, or became part of another record; only a pseudonym is left.</summary>
     public Instant? ErasedAt { get; private set; }
+
+    /// <summary>The record that took this one in: whoever comes here is led there.</summary>
+    public StudentId? MergedInto { get; private set; }
 
     /// <summary>Set when the student asked for no more encouragement.</summary>
     public Instant? MessagesStoppedAt { get; private set; }
@@ -137,8 +140,25 @@ public sealed class Student
     /// <summary>Removes the person and keeps a pseudonym, so that sums and figures stay right.</summary>
     public void Erase(Instant now)
     {
-        var pseudonym = $"Former student {Id.Value.ToString("N")[^6..]}";
-        Change(new StudentDetails { GivenName = pseudonym, Hand = Hand, Level = Level, Room = Room, MinutesPerWeek = 0, DaysPerWeek = 0 });
+        Leave("Former student", now);
+    }
+
+    /// <summary>Takes another record of the same person in, as far as the records themselves go: what a person chose of the two, and whatever is stricter. The other becomes a signpost that leads here and holds no word about the person.</summary>
+    public void TakeIn(Student other, StudentDetails chosen, PayerId? payer, Instant now)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        Change(chosen);
+        PayerId = payer;
+        if (other.ArchivedAt is null) Restore();
+        if (other.MessagesStoppedAt is { } stopped) StopMessages(stopped);
+        if (other.AddedAt < AddedAt) AddedAt = other.AddedAt;
+        other.Leave("Part of another record", now);
+        (other.MergedInto, other.PayerId) = (Id, null);
+    }
+
+    private void Leave(string pseudonym, Instant now)
+    {
+        Change(new StudentDetails { GivenName = $"{pseudonym} {Id.Value.ToString("N")[^6..]}", Hand = Hand, Level = Level, Room = Room, MinutesPerWeek = 0, DaysPerWeek = 0 });
         (ErasedAt, ArchivedAt) = (now, ArchivedAt ?? now);
     }
 }

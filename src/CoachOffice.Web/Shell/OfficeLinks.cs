@@ -24,6 +24,12 @@ internal static class OfficeLinks
 
     public static string StudentList(Guid list) => $"{BringStudents}/{list}";
 
+    public const string Doubles = "/students/doubles";
+
+    public static string Merge(StudentId student) => $"/students/{student.Value}/merge";
+
+    public static string Merge(StudentId stays, StudentId goes) => $"/students/{stays.Value}/merge/{goes.Value}";
+
     public static string NewLesson(StudentId student) => $"/students/{student.Value}/lessons/new";
 
     public static string Radar(StudentId student) => $"/students/{student.Value}/radar";

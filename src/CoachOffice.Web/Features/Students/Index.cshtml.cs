@@ -22,6 +22,8 @@ public sealed class IndexModel(FindStudents find, ListGroups groups) : OfficePag
 
     public bool MayOwn => Actor.MayOwn;
 
+    public bool MayTeach => Actor.MayTeach;
+
     public StudentList Found { get; private set; } = null!;
 
     public IReadOnlyList<GroupRow> Groups { get; private set; } = [];

@@ -19,7 +19,11 @@ public sealed class StudentModel(StudentPage page, ListGroups groups, ArchiveStu
 
     public bool MayOwn => Actor.MayOwn;
 
-    public async Task<IActionResult> OnGetAsync() => await Look() ? Page() : NotFound();
+    public async Task<IActionResult> OnGetAsync()
+    {
+        if (!await Look()) return NotFound();
+        return Story.Student.MergedInto is { } there ? Done(OfficeLinks.To(there), "This record became part of the one you see.") : Page();
+    }
 
     public async Task<IActionResult> OnPostArchiveAsync()
     {
