@@ -129,6 +129,9 @@ public sealed class Student
     /// <summary>Says who pays from now on; what was charged before stays with whom it was charged to.</summary>
     public void PaidBy(PayerId payer) => PayerId = payer;
 
+    /// <summary>A payer of their own is made when there is something to pay again.</summary>
+    public void PaidByNobody() => PayerId = null;
+
     public void Archive(Instant now) => ArchivedAt ??= now;
 
     public void Restore() => ArchivedAt = null;

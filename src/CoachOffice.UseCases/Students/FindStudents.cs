@@ -30,11 +30,13 @@ public sealed class FindStudents(OfficeDb db, PracticeClock clock)
             number);
     }
 
-    private IQueryable<Student> Within(IQueryable<Student> students, StudentsWithin? within) =>
-        Brought(within?.Group is { } group ? students.Where(s => db.GroupMembers.Any(m => m.GroupId == group && m.StudentId == s.Id)) : students, within);
-
-    private IQueryable<Student> Brought(IQueryable<Student> students, StudentsWithin? within) =>
-        within?.List is { } list ? students.Where(s => db.BroughtStudents.Any(b => b.FileId == list && b.StudentId == s.Id)) : students;
+    private IQueryable<Student> Within(IQueryable<Student> students, StudentsWithin? within)
+    {
+        if (within?.Group is { } group) students = students.Where(s => db.GroupMembers.Any(m => m.GroupId == group && m.StudentId == s.Id));
+        if (within?.Payer is { } payer) students = students.Where(s => s.PayerId == payer);
+        if (within?.List is { } list) students = students.Where(s => db.BroughtStudents.Any(b => b.FileId == list && b.StudentId == s.Id));
+        return students;
+    }
 
     private static IEnumerable<string> Words(string? text) =>
         StudentSearch.Fold(text ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries).Take(MostWords);

@@ -1,3 +1,4 @@
+using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Students.Groups;
 
 namespace CoachOffice.UseCases.Students;
@@ -7,6 +8,9 @@ public sealed record StudentsWithin
 {
     /// <summary>Members of this group alone.</summary>
     public GroupId? Group { get; init; }
+
+    /// <summary>Those this payer pays for.</summary>
+    public PayerId? Payer { get; init; }
 
     /// <summary>Those whom this list of students brought or filled.</summary>
     public Guid? List { get; init; }

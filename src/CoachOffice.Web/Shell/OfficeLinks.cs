@@ -1,4 +1,5 @@
 using CoachOffice.Domain.Bookings;
+using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Lessons;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
@@ -29,6 +30,12 @@ internal static class OfficeLinks
     public static string Merge(StudentId student) => $"/students/{student.Value}/merge";
 
     public static string Merge(StudentId stays, StudentId goes) => $"/students/{stays.Value}/merge/{goes.Value}";
+
+    public const string Households = "/students/households";
+
+    public static string Household(PayerId payer) => $"{Households}/{payer.Value}";
+
+    public static string Pays(StudentId student) => $"/students/{student.Value}/pays";
 
     public static string NewLesson(StudentId student) => $"/students/{student.Value}/lessons/new";
 

@@ -1,6 +1,8 @@
+using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Students.Groups;
 using CoachOffice.UseCases.Students;
 using CoachOffice.UseCases.Students.Groups;
+using CoachOffice.UseCases.Students.Households;
 using CoachOffice.Web.Shell;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
@@ -8,7 +10,7 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 namespace CoachOffice.Web.Features.Students;
 
 /// <summary>The list, and the search in it. Searches are posted, so that no name lands in an address.</summary>
-public sealed class IndexModel(FindStudents find, ListGroups groups) : OfficePage
+public sealed class IndexModel(FindStudents find, ListGroups groups, HouseholdPage households) : OfficePage
 {
     [BindProperty(SupportsGet = true)]
     public bool Archived { get; set; }
@@ -16,6 +18,10 @@ public sealed class IndexModel(FindStudents find, ListGroups groups) : OfficePag
     /// <summary>Narrows the list down to one group.</summary>
     [BindProperty(SupportsGet = true)]
     public Guid? Group { get; set; }
+
+    /// <summary>Narrows the list down to those one payer pays for.</summary>
+    [BindProperty(SupportsGet = true)]
+    public Guid? Household { get; set; }
 
     [BindProperty]
     public string Text { get; set; } = "";
@@ -31,23 +37,28 @@ public sealed class IndexModel(FindStudents find, ListGroups groups) : OfficePag
     /// <summary>Name of the group the list is narrowed down to, or null.</summary>
     public string? GroupName => Groups.FirstOrDefault(g => g.Id.Value == Group)?.Name;
 
-    /// <summary>The list's own address, as narrowed down.</summary>
-    public string Here => (Archived, Group) switch
-    {
-        (true, { } group) => $"/students?archived=true&group={group}",
-        (true, null) => "/students?archived=true",
-        (false, { } group) => $"/students?group={group}",
-        _ => "/students",
-    };
+    /// <summary>Name of the payer the list is narrowed down to, or null.</summary>
+    public string? HouseholdName { get; private set; }
 
-    private StudentsWithin? Within => Group is { } group ? new StudentsWithin { Group = GroupId.From(group) } : null;
+    /// <summary>The list's own address, as narrowed down.</summary>
+    public string Here => At(Group, Household);
+
+    private StudentsWithin Within => new() { Group = Group is { } group ? GroupId.From(group) : null, Payer = Household is { } payer ? PayerId.From(payer) : null };
+
+    /// <summary>The list's address, narrowed down otherwise.</summary>
+    public string At(Guid? group, Guid? household)
+    {
+        string?[] parts = [Archived ? "archived=true" : null, group is { } g ? $"group={g}" : null, household is { } h ? $"household={h}" : null];
+        var asked = string.Join('&', parts.Where(p => p is not null));
+        return asked.Length > 0 ? $"/students?{asked}" : "/students";
+    }
 
     public async Task<IActionResult> OnGetAsync([FromQuery(Name = "page")] int page = 1)
     {
         Found = await find.Matching("", page, Archived, Within);
         // Beyond the end of the list nothing stands; "no students yet" would be untrue there.
         if (Found.Rows.Count == 0 && Found.Page > 1) return LocalRedirect(Here);
-        Groups = await groups.Now(archived: false);
+        await NarrowDown();
         return Page();
     }
 
@@ -55,7 +66,13 @@ public sealed class IndexModel(FindStudents find, ListGroups groups) : OfficePag
     {
         Text = (Text ?? "").Trim();
         Found = await find.Matching(Text, 1, Archived, Within);
-        Groups = await groups.Now(archived: false);
+        await NarrowDown();
         return Request.Headers.ContainsKey("X-Part") ? Partial("_Rows", this) : Page();
+    }
+
+    private async Task NarrowDown()
+    {
+        Groups = await groups.Now(archived: false);
+        if (Household is { } payer && (await households.Of(PayerId.From(payer))).TryGet(out var household)) HouseholdName = household.Payer.Name;
     }
 }

@@ -1,12 +1,13 @@
 using CoachOffice.Domain.Students;
 using CoachOffice.UseCases.Students;
 using CoachOffice.UseCases.Students.Groups;
+using CoachOffice.UseCases.Students.Households;
 using CoachOffice.Web.Shell;
 using Microsoft.AspNetCore.Mvc;
 
 namespace CoachOffice.Web.Features.Students;
 
-public sealed class StudentModel(StudentPage page, ListGroups groups, ArchiveStudent archive, RestoreStudent restore) : OfficePage
+public sealed class StudentModel(StudentPage page, ListGroups groups, PaysPage pays, ArchiveStudent archive, RestoreStudent restore) : OfficePage
 {
     [BindProperty(SupportsGet = true)]
     public Guid Id { get; set; }
@@ -14,6 +15,9 @@ public sealed class StudentModel(StudentPage page, ListGroups groups, ArchiveStu
     public StudentStory Story { get; private set; } = null!;
 
     public IReadOnlyList<GroupRow> Groups { get; private set; } = [];
+
+    /// <summary>Who pays; null for an erased student.</summary>
+    public PaysView? Pays { get; private set; }
 
     public bool MayTeach => Actor.MayTeach;
 
@@ -45,6 +49,7 @@ public sealed class StudentModel(StudentPage page, ListGroups groups, ArchiveStu
         if (!found.TryGet(out var story)) return false;
         Story = story;
         Groups = await groups.Of(StudentId.From(Id));
+        Pays = (await pays.Of(StudentId.From(Id))).TryGet(out var paying) ? paying : null;
         return true;
     }
 }
