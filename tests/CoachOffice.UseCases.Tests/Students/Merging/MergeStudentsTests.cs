@@ -9,9 +9,11 @@ using CoachOffice.Domain.Students;
 using CoachOffice.Domain.Students.Groups;
 using CoachOffice.SeedDemo.Builders;
 using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.Bookings;
 using CoachOffice.UseCases.Students;
 using CoachOffice.UseCases.Students.Groups;
 using CoachOffice.UseCases.Students.Merging;
+using CoachOffice.UseCases.Tests.Bookings;
 using CoachOffice.UseCases.Tests.Fixtures;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
@@ -55,7 +57,7 @@ public abstract class MergeStudentsTests(OfficeFixture fixture) : IAsyncLifetime
         Assert.Equal(rows, await MergedLives.Rows(_office));
         Assert.Equal(money, await MergedLives.Money(_office));
         Assert.Equal([], await _office.Read(db => StudentTies.Named(db, "SELECT \"Id\" FROM \"Students\" WHERE \"Id\" = {0}", goes.Value, [], CancellationToken.None)));
-        Assert.Empty((await _office.Read(db => db.Messages.Select(m => m.OnceKey).ToListAsync())).Where(k => k.Contains(goes.Value.ToString("N"), StringComparison.Ordinal)));
+        Assert.DoesNotContain(await _office.Read(db => db.Messages.Select(m => m.OnceKey).ToListAsync()), k => k.Contains(goes.Value.ToString("N"), StringComparison.Ordinal));
         await _office.Must((StudentPage page) => page.Of(stays));
     }
 
@@ -169,6 +171,47 @@ public abstract class MergeStudentsTests(OfficeFixture fixture) : IAsyncLifetime
     }
 
     [Fact]
+    public async Task The_books_let_an_entry_go_from_a_record_to_the_one_that_took_it_in_and_nothing_else_change()
+    {
+        await MergedLives.Pay(_office, _goes, 1);
+        var third = await _office.Register(AStudent.Named("Cy", "Other"));
+        await Refused($"UPDATE \"LedgerEntries\" SET \"StudentId\" = '{Stored(third)}'");
+        await Merges(_stays, _goes);
+        Assert.Equal(_stays, (await _office.Read(db => db.LedgerEntries.SingleAsync())).StudentId);
+
+        var columns = await _office.Read(db => Task.FromResult(db.Model.FindEntityType(typeof(LedgerEntry))!.GetProperties().Select(p => p.GetColumnName()).ToList()));
+        Assert.Equal(15, columns.Count);
+        foreach (var column in columns.Where(c => c is "Text" or "Reference" or "By" or "Kind")) await Refused($"UPDATE \"LedgerEntries\" SET \"StudentId\" = \"StudentId\", \"{column}\" = 'other'");
+        foreach (var column in columns.Except(["StudentId", "Text", "Reference", "By", "Kind", "On", "At"])) await Refused($"UPDATE \"LedgerEntries\" SET \"{column}\" = '{Stored(third)}'");
+        await Refused($"UPDATE \"LedgerEntries\" SET \"StudentId\" = '{Stored(_goes)}'");
+    }
+
+    [Fact]
+    public async Task Bookings_come_over_with_the_time_they_take_but_not_two_at_once_that_are_to_come()
+    {
+        var diary = await Diary.Of(_office);
+        var at = new LocalDateTime(2026, 3, 4, 10, 0);
+        var booking = await diary.Book(diary.At(at, _goes));
+        await diary.Book(diary.At(at, _stays) with { CoachId = _office.Owner.Account!.Value });
+        Assert.Equal("Both records are booked on 4 March 2026, 10:00. Cancel one of the two bookings first.", (await _office.Must((MergePage page) => page.Of(_stays, _goes, _office.Coach))).InTheWay.Single().Sentence);
+        var order = await Order(_stays, _goes);
+        Assert.Equal("booked-twice", (await _office.Refuses((MergeStudents merge) => merge.As(order, _office.Coach))).Single().Code);
+
+        _office.Time.Advance(TimeSpan.FromDays(3));
+        var later = await diary.Book(diary.At(at.PlusDays(7), _goes));
+        await Merges(_stays, _goes);
+
+        var seats = await _office.Read(db => db.Seats.Where(s => s.StudentId == _stays).Select(s => s.BookingId).ToListAsync());
+        Assert.Equal(3, seats.Count);
+        Assert.Contains(booking, seats);
+        Assert.Contains(later, seats);
+        Assert.Equal(1, await _office.Read(db => db.TakenTimes.CountAsync(t => t.BookingId == later && t.Holder == _stays.Value)));
+        Assert.Equal(0, await _office.Read(db => db.TakenTimes.CountAsync(t => t.Holder == _goes.Value)));
+        var twice = await _office.Do((BookLesson book) => book.As(diary.At(at.PlusDays(7), _stays) with { CoachId = _office.Owner.Account!.Value }, _office.Desk));
+        Assert.False(twice.Succeeded);
+    }
+
+    [Fact]
     public async Task What_cannot_be_is_refused_and_nothing_has_moved()
     {
         await _office.GivePlan(_goes);
@@ -188,12 +231,22 @@ public abstract class MergeStudentsTests(OfficeFixture fixture) : IAsyncLifetime
     [Fact]
     public async Task Records_that_look_alike_are_found_with_the_reason_the_likelier_first()
     {
+        _office.Time.Advance(TimeSpan.FromSeconds(1));
         var kid = await _office.Register(AStudent.Named("Kid", "Berg") with { Email = "anna.berg@example.org", BirthDate = new LocalDate(2001, 1, 1), Phone = "" });
         var twin = await _office.Register(AStudent.Named("ANA", "bérg") with { Email = "", BirthDate = null, Phone = "01632 960 001" });
 
         var pairs = await _office.Do((FindDoubles find) => find.Now());
 
         Assert.Equal([(_goes, twin, "same name and phone", false), (_stays, kid, "same mail address", true)], pairs.Select(p => (p.One, p.Other, p.Why, p.MayBeFamily)));
+    }
+
+    // As the database writes an id; both take it so.
+    private static string Stored(StudentId id) => id.Value.ToString().ToUpperInvariant();
+
+    private async Task Refused(string sql)
+    {
+        var fault = await Record.ExceptionAsync(() => _office.Read(db => db.Database.ExecuteSqlRawAsync(sql)));
+        Assert.Contains("never change", fault?.Message, StringComparison.Ordinal);
     }
 
     private async Task<MergeOrder> Order(StudentId stays, StudentId goes, params string[] taken)

@@ -1,8 +1,11 @@
+using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Lessons.Imports;
 using CoachOffice.Domain.Students;
 using CoachOffice.Domain.Students.Groups;
+using CoachOffice.UseCases.Ledger;
 using CoachOffice.UseCases.Tests.Fixtures;
 using Microsoft.EntityFrameworkCore;
+using NodaTime;
 
 namespace CoachOffice.UseCases.Tests.Students.Merging;
 
@@ -13,6 +16,7 @@ internal static class MergedLives
     {
         var chance = new Random(seed);
         var plan = await office.GivePlan(student);
+        for (var i = chance.Next(3); i > 0; i--) await Pay(office, student, seed * 10 + i);
         if (chance.Next(3) > 0) await office.Change(db => PersonalTraces.Leave(db, plan, office.Now));
         await office.Change(db =>
         {
@@ -27,6 +31,18 @@ internal static class MergedLives
                 db.AddRange(file, group);
             }
 
+            return Task.CompletedTask;
+        });
+    }
+
+    /// <summary>Money that came in for a student, by the books.</summary>
+    public static async Task Pay(TestOffice office, StudentId student, int seed)
+    {
+        var payer = await office.Must((OpenPayer open) => open.For(student, office.Desk));
+        var facts = new EntryFacts { Id = EntryId.From(new SeededIds(seed).Next()), At = office.Now, On = new LocalDate(2026, 3, 2), PayerId = payer, StudentId = student, By = "Dora Desk" };
+        await office.Change(db =>
+        {
+            db.Add(LedgerEntry.Write(EntryKind.Payment, facts, Movements.Payment(new Money(500 + seed, Currency.Of("GBP")), PaymentMethod.Cash)));
             return Task.CompletedTask;
         });
     }
