@@ -41,6 +41,8 @@ public sealed class MergePage(OfficeDb db, MergeObstacles obstacles, MediaConsen
         await Count("re-tests", db.Retests.Select(r => r.StudentId), stays, goes, stop),
         await Count("stills and clips", db.MediaItems.Select(m => m.StudentId), stays, goes, stop),
         await Count("bookings", db.Seats.Select(s => s.StudentId), stays, goes, stop),
+        await Count("remote reviews", db.RemoteReviews.Select(r => r.StudentId), stays, goes, stop),
+        await Count("packages", db.Packages.Select(p => p.StudentId), stays, goes, stop),
         await Count("groups", db.GroupMembers.Select(m => m.StudentId), stays, goes, stop),
     ];
 
