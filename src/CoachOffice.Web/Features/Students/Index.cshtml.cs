@@ -66,8 +66,11 @@ public sealed class IndexModel(FindStudents find, ListGroups groups, HouseholdPa
     {
         Text = (Text ?? "").Trim();
         Found = await find.Matching(Text, 1, Archived, Within);
-        await NarrowDown();
-        return Request.Headers.ContainsKey("X-Part") ? Partial("_Rows", this) : Page();
+        var part = Request.Headers.ContainsKey("X-Part");
+
+        // While somebody types, the rows alone are asked for; they name what they are narrowed down to.
+        if (!part || Group is not null || Household is not null) await NarrowDown();
+        return part ? Partial("_Rows", this) : Page();
     }
 
     private async Task NarrowDown()
