@@ -22,7 +22,7 @@ public sealed class MergeMoves(OfficeDb db, PracticeClock clock)
     public static IReadOnlyList<StudentTie> WithCare { get; } =
         [.. new[] { "BroughtStudents", "DeviceFiles", "GroupMembers", "MediaConsents", "Messages", "PrivateLinks" }.Select(table => new StudentTie(table, "StudentId"))];
 
-    internal async Task Move(StudentId stays, StudentId goes, AccountId by, CancellationToken stop)
+    internal async Task Move(StudentId stays, StudentId goes, AccountId? by, CancellationToken stop)
     {
         await Consents(stays, goes, by, stop);
         await Times(stays, goes, stop);
@@ -39,11 +39,11 @@ public sealed class MergeMoves(OfficeDb db, PracticeClock clock)
     }
 
     // The stricter wins: what was withdrawn on one of the records is not brought back by a consent on the other.
-    private async Task Consents(StudentId stays, StudentId goes, AccountId by, CancellationToken stop)
+    private async Task Consents(StudentId stays, StudentId goes, AccountId? by, CancellationToken stop)
     {
         var all = await db.MediaConsents.Where(c => c.StudentId == stays || c.StudentId == goes).OrderBy(c => c.RecordedAt).ThenBy(c => c.Id).ToListAsync(stop);
         if (!all.GroupBy(c => c.StudentId).Any(g => g.Last().WithdrawnAt is not null)) return;
-        foreach (var consent in all) consent.Withdraw(by, clock.Now);
+        foreach (var consent in all) consent.Withdraw(by ?? consent.RecordedBy, clock.Now);
         await db.SaveChangesAsync(stop);
     }
 

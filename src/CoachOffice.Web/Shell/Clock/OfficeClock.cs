@@ -2,6 +2,7 @@ using CoachOffice.UseCases.FollowUps;
 using CoachOffice.UseCases.Lessons.Imports;
 using CoachOffice.UseCases.Media;
 using CoachOffice.UseCases.Students.Imports;
+using CoachOffice.UseCases.Students.Merging;
 using Hangfire;
 
 namespace CoachOffice.Web.Shell.Clock;
@@ -22,6 +23,7 @@ internal sealed class OfficeClock(IServiceScopeFactory scopes)
             await scope.ServiceProvider.GetRequiredService<SweepMessages>().Once(stop);
             await scope.ServiceProvider.GetRequiredService<SweepDeviceFiles>().Once(stop);
             await scope.ServiceProvider.GetRequiredService<SweepStudentFiles>().Once(stop);
+            await scope.ServiceProvider.GetRequiredService<SweepSignposts>().Once(stop);
         }
         finally
         {
