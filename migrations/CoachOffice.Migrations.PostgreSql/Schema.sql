@@ -309,10 +309,12 @@ CREATE TABLE "Students" (
     "AddedAt" timestamp with time zone NOT NULL,
     "ArchivedAt" timestamp with time zone,
     "ErasedAt" timestamp with time zone,
+    "MergedInto" uuid,
     "MessagesStoppedAt" timestamp with time zone,
     "Version" integer NOT NULL,
     CONSTRAINT "PK_Students" PRIMARY KEY ("Id"),
-    CONSTRAINT "FK_Students_Payers_PayerId" FOREIGN KEY ("PayerId") REFERENCES "Payers" ("Id") ON DELETE RESTRICT
+    CONSTRAINT "FK_Students_Payers_PayerId" FOREIGN KEY ("PayerId") REFERENCES "Payers" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Students_Students_MergedInto" FOREIGN KEY ("MergedInto") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "HoursExceptions" (
@@ -1125,6 +1127,8 @@ CREATE INDEX "IX_Students_ArchivedAt" ON "Students" ("ArchivedAt");
 
 CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt", "SearchText", "Id");
 
+CREATE INDEX "IX_Students_MergedInto" ON "Students" ("MergedInto");
+
 CREATE INDEX "IX_Students_PayerId" ON "Students" ("PayerId");
 
 CREATE INDEX "IX_TakenTimes_BookingId" ON "TakenTimes" ("BookingId");
@@ -1152,7 +1156,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127092044_FirstOrder', '10.0.15');
+VALUES ('20261127092536_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -286,9 +286,11 @@ CREATE TABLE "Students" (
     "AddedAt" TEXT NOT NULL,
     "ArchivedAt" TEXT NULL,
     "ErasedAt" TEXT NULL,
+    "MergedInto" TEXT NULL,
     "MessagesStoppedAt" TEXT NULL,
     "Version" INTEGER NOT NULL,
-    CONSTRAINT "FK_Students_Payers_PayerId" FOREIGN KEY ("PayerId") REFERENCES "Payers" ("Id") ON DELETE RESTRICT
+    CONSTRAINT "FK_Students_Payers_PayerId" FOREIGN KEY ("PayerId") REFERENCES "Payers" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Students_Students_MergedInto" FOREIGN KEY ("MergedInto") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
 CREATE TABLE "HoursExceptions" (
@@ -1067,6 +1069,8 @@ CREATE INDEX "IX_Students_ArchivedAt" ON "Students" ("ArchivedAt");
 
 CREATE INDEX "IX_Students_ArchivedAt_SearchText_Id" ON "Students" ("ArchivedAt", "SearchText", "Id");
 
+CREATE INDEX "IX_Students_MergedInto" ON "Students" ("MergedInto");
+
 CREATE INDEX "IX_Students_PayerId" ON "Students" ("PayerId");
 
 CREATE INDEX "IX_TakenTimes_BookingId" ON "TakenTimes" ("BookingId");
@@ -1094,7 +1098,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127092034_FirstOrder', '10.0.15');
+VALUES ('20261127092531_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("ccff7a17-bd97-4ff0-83c1-7f079e35841a"), entityTypeCount: 66)
+            : base(skipDetectChanges: false, modelId: new Guid("16f702b2-9dbe-4a0e-a49d-821e182da4bc"), entityTypeCount: 66)
         {
         }
 
@@ -160,7 +160,8 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             GroupMemberEntityType.CreateForeignKey2(groupMember, student);
             BroughtStudentEntityType.CreateForeignKey1(broughtStudent, studentFile);
             BroughtStudentEntityType.CreateForeignKey2(broughtStudent, student);
-            StudentEntityType.CreateForeignKey1(student, payer);
+            StudentEntityType.CreateForeignKey1(student, student);
+            StudentEntityType.CreateForeignKey2(student, payer);
             IdentityPasskeyDataEntityType.CreateForeignKey1(identityPasskeyData, identityUserPasskey);
             IdentityRoleClaimEntityType.CreateForeignKey1(identityRoleClaim, identityRole);
             IdentityUserClaimEntityType.CreateForeignKey1(identityUserClaim, account);

@@ -27,9 +27,9 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 "CoachOffice.Domain.Students.Student",
                 typeof(Student),
                 baseEntityType,
-                propertyCount: 25,
-                foreignKeyCount: 1,
-                unnamedIndexCount: 3,
+                propertyCount: 26,
+                foreignKeyCount: 2,
+                unnamedIndexCount: 4,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -203,6 +203,15 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 IReadOnlyList<StudentLimit> (IReadOnlyList<StudentLimit> value) => value));
             limits.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
+            var mergedInto = runtimeEntityType.AddProperty(
+                "MergedInto",
+                typeof(StudentId?),
+                propertyInfo: typeof(Student).GetProperty("MergedInto", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Student).GetField("<MergedInto>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new Ids<StudentId, Guid>());
+            mergedInto.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
             var messagesStoppedAt = runtimeEntityType.AddProperty(
                 "MessagesStoppedAt",
                 typeof(Instant?),
@@ -277,15 +286,28 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 new[] { archivedAt });
 
             var index0 = runtimeEntityType.AddIndex(
-                new[] { payerId });
+                new[] { mergedInto });
 
             var index1 = runtimeEntityType.AddIndex(
+                new[] { payerId });
+
+            var index2 = runtimeEntityType.AddIndex(
                 new[] { archivedAt, searchText, id });
 
             return runtimeEntityType;
         }
 
         public static RuntimeForeignKey CreateForeignKey1(RuntimeEntityType declaringEntityType, RuntimeEntityType principalEntityType)
+        {
+            var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("MergedInto") },
+                principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Id") }),
+                principalEntityType,
+                deleteBehavior: DeleteBehavior.Restrict);
+
+            return runtimeForeignKey;
+        }
+
+        public static RuntimeForeignKey CreateForeignKey2(RuntimeEntityType declaringEntityType, RuntimeEntityType principalEntityType)
         {
             var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("PayerId") },
                 principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Id") }),

@@ -2514,6 +2514,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<Guid?>("MergedInto")
+                        .HasColumnType("uuid");
+
                     b.Property<DateTime?>("MessagesStoppedAt")
                         .HasColumnType("timestamp with time zone");
 
@@ -2548,6 +2551,8 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.HasKey("Id");
 
                     b.HasIndex("ArchivedAt");
+
+                    b.HasIndex("MergedInto");
 
                     b.HasIndex("PayerId");
 
@@ -3269,6 +3274,11 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
             modelBuilder.Entity("CoachOffice.Domain.Students.Student", b =>
                 {
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("MergedInto")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.HasOne("CoachOffice.Domain.Ledger.Payer", null)
                         .WithMany()
                         .HasForeignKey("PayerId")

@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("132e40ff-a0fa-4889-b373-1d093def1d1b"), entityTypeCount: 66)
+            : base(skipDetectChanges: false, modelId: new Guid("a3b6bb07-0db7-4659-9b03-2e3754f417c1"), entityTypeCount: 66)
         {
         }
 
@@ -159,7 +159,8 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             GroupMemberEntityType.CreateForeignKey2(groupMember, student);
             BroughtStudentEntityType.CreateForeignKey1(broughtStudent, studentFile);
             BroughtStudentEntityType.CreateForeignKey2(broughtStudent, student);
-            StudentEntityType.CreateForeignKey1(student, payer);
+            StudentEntityType.CreateForeignKey1(student, student);
+            StudentEntityType.CreateForeignKey2(student, payer);
             IdentityPasskeyDataEntityType.CreateForeignKey1(identityPasskeyData, identityUserPasskey);
             IdentityRoleClaimEntityType.CreateForeignKey1(identityRoleClaim, identityRole);
             IdentityUserClaimEntityType.CreateForeignKey1(identityUserClaim, account);

@@ -26,9 +26,9 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 "CoachOffice.Domain.Students.Student",
                 typeof(Student),
                 baseEntityType,
-                propertyCount: 25,
-                foreignKeyCount: 1,
-                unnamedIndexCount: 3,
+                propertyCount: 26,
+                foreignKeyCount: 2,
+                unnamedIndexCount: 4,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -185,6 +185,14 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 int (IReadOnlyList<StudentLimit> value) => JsonColumn.Hash(value),
                 IReadOnlyList<StudentLimit> (IReadOnlyList<StudentLimit> value) => value));
 
+            var mergedInto = runtimeEntityType.AddProperty(
+                "MergedInto",
+                typeof(StudentId?),
+                propertyInfo: typeof(Student).GetProperty("MergedInto", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Student).GetField("<MergedInto>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new Ids<StudentId, Guid>());
+
             var messagesStoppedAt = runtimeEntityType.AddProperty(
                 "MessagesStoppedAt",
                 typeof(Instant?),
@@ -251,15 +259,28 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 new[] { archivedAt });
 
             var index0 = runtimeEntityType.AddIndex(
-                new[] { payerId });
+                new[] { mergedInto });
 
             var index1 = runtimeEntityType.AddIndex(
+                new[] { payerId });
+
+            var index2 = runtimeEntityType.AddIndex(
                 new[] { archivedAt, searchText, id });
 
             return runtimeEntityType;
         }
 
         public static RuntimeForeignKey CreateForeignKey1(RuntimeEntityType declaringEntityType, RuntimeEntityType principalEntityType)
+        {
+            var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("MergedInto") },
+                principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Id") }),
+                principalEntityType,
+                deleteBehavior: DeleteBehavior.Restrict);
+
+            return runtimeForeignKey;
+        }
+
+        public static RuntimeForeignKey CreateForeignKey2(RuntimeEntityType declaringEntityType, RuntimeEntityType principalEntityType)
         {
             var runtimeForeignKey = declaringEntityType.AddForeignKey(new[] { declaringEntityType.FindProperty("PayerId") },
                 principalEntityType.FindKey(new[] { principalEntityType.FindProperty("Id") }),

@@ -2509,6 +2509,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<Guid?>("MergedInto")
+                        .HasColumnType("TEXT");
+
                     b.Property<DateTime?>("MessagesStoppedAt")
                         .HasColumnType("TEXT");
 
@@ -2542,6 +2545,8 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.HasKey("Id");
 
                     b.HasIndex("ArchivedAt");
+
+                    b.HasIndex("MergedInto");
 
                     b.HasIndex("PayerId");
 
@@ -3257,6 +3262,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
             modelBuilder.Entity("CoachOffice.Domain.Students.Student", b =>
                 {
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("MergedInto")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.HasOne("CoachOffice.Domain.Ledger.Payer", null)
                         .WithMany()
                         .HasForeignKey("PayerId")
