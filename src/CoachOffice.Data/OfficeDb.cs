@@ -94,6 +94,8 @@ public sealed class OfficeDb(DbContextOptions<OfficeDb> options)
 
     public DbSet<Message> Messages => Set<Message>();
 
+    public DbSet<CalendarFeed> CalendarFeeds => Set<CalendarFeed>();
+
     public DbSet<KeptRulebook> KeptRulebooks => Set<KeptRulebook>();
 
     public DbSet<ShippedBook> ShippedBooks => Set<ShippedBook>();

@@ -1,5 +1,3 @@
-using System.Buffers.Text;
-using System.Security.Cryptography;
 using CoachOffice.Data;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
@@ -13,8 +11,6 @@ namespace CoachOffice.UseCases.Access;
 /// <summary>Private links: whoever holds the token may do one thing with one plan, or with the own lessons. Only the token's hash is kept.</summary>
 public sealed class PrivateLinks(OfficeDb db, INewIds ids, IClock clock, CheckLink check)
 {
-    private const int TokenBytes = 32;
-
     /// <summary>A new token (256 random bits, base64url). The row is added to the caller's transaction; the token itself is kept nowhere.</summary>
     public async Task<string> Mint(PlanId plan, Duration life, LinkPurpose purpose = LinkPurpose.Plan, CancellationToken stop = default)
     {
@@ -45,16 +41,15 @@ public sealed class PrivateLinks(OfficeDb db, INewIds ids, IClock clock, CheckLi
 
     private string Issue(StudentId student, PlanId? plan, Duration life, LinkPurpose purpose)
     {
-        var bytes = RandomNumberGenerator.GetBytes(TokenBytes);
+        var (token, sha256) = LinkTokens.New();
         var now = clock.GetCurrentInstant();
-        db.PrivateLinks.Add(PrivateLink.Issue(ids.Next(), HashOf(bytes), student, plan, new Interval(now, now + life), purpose));
-        return Base64Url.EncodeToString(bytes);
+        db.PrivateLinks.Add(PrivateLink.Issue(ids.Next(), sha256, student, plan, new Interval(now, now + life), purpose));
+        return token;
     }
 
     private async Task<Guid?> Find(string token, LinkPurpose purpose, CancellationToken stop)
     {
-        if (BytesOf(token) is not { } bytes) return null;
-        var hash = HashOf(bytes);
+        if (LinkTokens.HashOf(token) is not { } hash) return null;
         return await db.PrivateLinks.Where(l => l.TokenSha256 == hash && l.Purpose == purpose).Select(l => (Guid?)l.Id).SingleOrDefaultAsync(stop);
     }
 
@@ -66,12 +61,4 @@ public sealed class PrivateLinks(OfficeDb db, INewIds ids, IClock clock, CheckLi
 
     private async Task<StudentId> StudentOf(PlanId plan, CancellationToken stop) =>
         db.Plans.Local.FirstOrDefault(p => p.Id == plan)?.StudentId ?? await db.Plans.Where(p => p.Id == plan).Select(p => p.StudentId).SingleAsync(stop);
-
-    private static string HashOf(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
-
-    private static byte[]? BytesOf(string? token)
-    {
-        var bytes = new byte[TokenBytes];
-        return token is { Length: 43 } && Base64Url.IsValid(token) && Base64Url.TryDecodeFromChars(token, bytes, out var written) && written == TokenBytes ? bytes : null;
-    }
 }

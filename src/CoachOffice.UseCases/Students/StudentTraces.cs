@@ -32,6 +32,7 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         await FromBookings(id, stop);
         var sent = await FromReviews(id, now, stop);
         await db.PrivateLinks.Where(l => l.StudentId == id).ExecuteDeleteAsync(stop);
+        await db.CalendarFeeds.Where(f => f.StudentId == id).ExecuteDeleteAsync(stop);
         await db.GroupMembers.Where(m => m.StudentId == id).ExecuteDeleteAsync(stop);
         IReadOnlyList<string> pictures = [.. await FromMedia(id, stop), .. sent];
         var brought = await files.Remove(id, stop);

@@ -1,3 +1,4 @@
+using CoachOffice.Web.Features.Bookings.Calendars;
 using CoachOffice.Web.Features.Media;
 using CoachOffice.Web.Shell.Clock;
 using CoachOffice.Web.Shell.Security;
@@ -30,6 +31,7 @@ internal static class ShellPipeline
         app.MapStaticAssets().AllowAnonymous();
         app.MapHealthChecks(AnonymousPages.Health).AllowAnonymous().DisableHttpMetrics();
         app.MapCspReports();
+        app.MapCalendarFeeds();
         app.MapClock();
         app.MapMedia();
         app.MapClipUploads();

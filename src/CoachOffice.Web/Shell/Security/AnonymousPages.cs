@@ -9,6 +9,9 @@ internal static class AnonymousPages
 
     public const string CspReport = "/csp-report";
 
+    /// <summary>A calendar that programs follow; the secret in the address is the proof.</summary>
+    public const string CalendarFeed = "/calendar/{token}.ics";
+
     /// <summary>Pages by their path under Features.</summary>
     public static IReadOnlyList<string> Pages { get; } =
     [
@@ -24,7 +27,7 @@ internal static class AnonymousPages
     ];
 
     /// <summary>Addresses that are no pages.</summary>
-    public static IReadOnlyList<string> Routes { get; } = [Health, CspReport];
+    public static IReadOnlyList<string> Routes { get; } = [Health, CspReport, CalendarFeed];
 
     public static void Allow(PageConventionCollection conventions)
     {

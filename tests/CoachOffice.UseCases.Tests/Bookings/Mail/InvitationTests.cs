@@ -28,9 +28,9 @@ public abstract class InvitationTests(OfficeFixture fixture)
 
         Assert.Equal("Harbour Road Golf Practice: Golf hour, Monday 30 March 2026, 09:00 to 10:00 (Europe/London)", mail.Subject);
         Assert.Equal(["text/plain", "text/html", "text/calendar"], Assert.IsType<MultipartAlternative>(mail.Body).Select(p => p.ContentType.MimeType));
-        var part = Lessons.PartOf(mail);
+        var part = BookedLessons.PartOf(mail);
         Assert.Equal(("REQUEST", "utf-8"), (part.ContentType.Parameters["method"], part.ContentType.Charset));
-        var calendar = Lessons.CalendarIn(mail);
+        var calendar = BookedLessons.CalendarIn(mail);
         Assert.Equal("REQUEST", calendar.Method);
         var said = Assert.Single(calendar.Events);
         Assert.Equal(($"booking-{booking.Value:N}@localhost", 0, "CONFIRMED", "Golf hour with Carl Coach", "Harbour Road range, 1 Harbour Road"), (said.Uid, said.Sequence, said.Status, said.Summary, said.Location));
@@ -51,7 +51,7 @@ public abstract class InvitationTests(OfficeFixture fixture)
 
         var token = Regex.Match(mail.TextBody!, "/v/(?<token>[A-Za-z0-9_-]{43})", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)).Groups["token"].Value;
         Assert.Equal(alma, (await lessons.Office.Do((PrivateLinks links) => links.OpenVisits(token)))!.StudentId);
-        Assert.DoesNotContain(token, Lessons.PartOf(mail).Text, StringComparison.Ordinal);
+        Assert.DoesNotContain(token, BookedLessons.PartOf(mail).Text, StringComparison.Ordinal);
         Assert.DoesNotContain(await TextSearch.Everywhere(lessons.Office, token), _ => true);
     }
 
@@ -70,10 +70,10 @@ public abstract class InvitationTests(OfficeFixture fixture)
         await lessons.Cancel(booking);
         mails.AddRange(await lessons.Sent());
 
-        var events = mails.Select(Lessons.EventIn).ToList();
+        var events = mails.Select(BookedLessons.EventIn).ToList();
         Assert.Equal([0, 1, 2, 3], events.Select(e => e.Sequence));
         Assert.Single(events.Select(e => e.Uid).Distinct());
-        Assert.Equal(["REQUEST", "REQUEST", "REQUEST", "CANCEL"], mails.Select(m => Lessons.CalendarIn(m).Method!));
+        Assert.Equal(["REQUEST", "REQUEST", "REQUEST", "CANCEL"], mails.Select(m => BookedLessons.CalendarIn(m).Method!));
         Assert.Equal("CANCELLED", events[3].Status);
         Assert.Equal(events.Select(e => e.DtStamp!.AsUtc).Order(), events.Select(e => e.DtStamp!.AsUtc));
         Assert.Contains("was changed", mails[1].TextBody, StringComparison.Ordinal);
@@ -91,7 +91,7 @@ public abstract class InvitationTests(OfficeFixture fixture)
 
         var mail = Assert.Single(await lessons.Sent());
 
-        Assert.Equal((1, "11:00"), (Lessons.EventIn(mail).Sequence, Lessons.EventIn(mail).DtStart!.Time.ToString()));
+        Assert.Equal((1, "11:00"), (BookedLessons.EventIn(mail).Sequence, BookedLessons.EventIn(mail).DtStart!.Time.ToString()));
         Assert.DoesNotContain("was changed", mail.TextBody, StringComparison.Ordinal);
     }
 
@@ -105,10 +105,10 @@ public abstract class InvitationTests(OfficeFixture fixture)
         await lessons.TakeBack(booking);
         Assert.Empty(await lessons.Sent());
         await lessons.Cancel(booking);
-        Assert.Equal(3, Lessons.EventIn(Assert.Single(await lessons.Sent())).Sequence);
+        Assert.Equal(3, BookedLessons.EventIn(Assert.Single(await lessons.Sent())).Sequence);
         await lessons.TakeBack(booking);
 
-        var again = Lessons.EventIn(Assert.Single(await lessons.Sent()));
+        var again = BookedLessons.EventIn(Assert.Single(await lessons.Sent()));
 
         Assert.Equal((4, "CONFIRMED"), (again.Sequence, again.Status));
     }
@@ -125,10 +125,10 @@ public abstract class InvitationTests(OfficeFixture fixture)
         await lessons.Join(booking, alma);
         var back = Assert.Single(await lessons.Sent());
 
-        Assert.Equal(("CANCEL", 1, "alma.reed@example.org"), (Lessons.CalendarIn(left).Method!, Lessons.EventIn(left).Sequence, left.To.Mailboxes.Single().Address));
-        Assert.Equal(("REQUEST", 2), (Lessons.CalendarIn(back).Method!, Lessons.EventIn(back).Sequence));
+        Assert.Equal(("CANCEL", 1, "alma.reed@example.org"), (BookedLessons.CalendarIn(left).Method!, BookedLessons.EventIn(left).Sequence, left.To.Mailboxes.Single().Address));
+        Assert.Equal(("REQUEST", 2), (BookedLessons.CalendarIn(back).Method!, BookedLessons.EventIn(back).Sequence));
         await lessons.Cancel(booking);
-        Assert.Equal([1, 3], (await lessons.Sent()).Select(m => Lessons.EventIn(m).Sequence).Order());
+        Assert.Equal([1, 3], (await lessons.Sent()).Select(m => BookedLessons.EventIn(m).Sequence).Order());
         Assert.All([left, back], m => Assert.DoesNotContain("Ben", m.ToString(), StringComparison.Ordinal));
     }
 
@@ -145,9 +145,9 @@ public abstract class InvitationTests(OfficeFixture fixture)
         Assert.Contains("The notice of 24 hours was over, so GBP\u00A022.50 is owed.", mail.TextBody, StringComparison.Ordinal);
     }
 
-    private async Task<(Lessons Lessons, StudentId Alma)> Scene()
+    private async Task<(BookedLessons Lessons, StudentId Alma)> Scene()
     {
-        var lessons = await Lessons.Of(await fixture.Another(opened: true));
+        var lessons = await BookedLessons.Of(await fixture.Another(opened: true));
         return (lessons, await lessons.Office.Register(AStudent.Named("Alma", "Reed") with { Email = "alma.reed@example.org" }));
     }
 }

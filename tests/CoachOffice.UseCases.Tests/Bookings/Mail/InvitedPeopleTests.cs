@@ -23,7 +23,7 @@ public abstract class InvitedPeopleTests(OfficeFixture fixture)
         var mail = Assert.Single(await lessons.Sent());
 
         Assert.Equal("mara.marsh@example.org", mail.To.Mailboxes.Single().Address);
-        Assert.Equal("mailto:mara.marsh@example.org", Lessons.EventIn(mail).Attendees.Single().Value!.ToString());
+        Assert.Equal("mailto:mara.marsh@example.org", BookedLessons.EventIn(mail).Attendees.Single().Value!.ToString());
         Assert.Contains("this lesson is booked for Kit", mail.TextBody, StringComparison.Ordinal);
     }
 
@@ -67,12 +67,12 @@ public abstract class InvitedPeopleTests(OfficeFixture fixture)
         var all = Assert.Single(await lessons.Sent());
 
         Assert.Contains("and 3 more", booked.Subject, StringComparison.Ordinal);
-        Assert.Equal(("FREQ=WEEKLY;COUNT=4", 0), (Lessons.EventIn(booked).RecurrenceRule!.ToString(), Lessons.EventIn(booked).Sequence));
-        Assert.Single(new[] { booked, moved, one, all }.Select(m => Lessons.EventIn(m).Uid).Distinct());
-        Assert.Equal((new DateTime(2026, 4, 6, 9, 0, 0), 1, "REQUEST"), (Lessons.EventIn(moved).RecurrenceIdentifier!.StartTime.Value, Lessons.EventIn(moved).Sequence, Lessons.CalendarIn(moved).Method!));
-        Assert.Equal((new DateTime(2026, 4, 13, 9, 0, 0), 1, "CANCEL"), (Lessons.EventIn(one).RecurrenceIdentifier!.StartTime.Value, Lessons.EventIn(one).Sequence, Lessons.CalendarIn(one).Method!));
-        Assert.Null(Lessons.EventIn(all).RecurrenceIdentifier);
-        Assert.Equal(("CANCEL", 2), (Lessons.CalendarIn(all).Method!, Lessons.EventIn(all).Sequence));
+        Assert.Equal(("FREQ=WEEKLY;COUNT=4", 0), (BookedLessons.EventIn(booked).RecurrenceRule!.ToString(), BookedLessons.EventIn(booked).Sequence));
+        Assert.Single(new[] { booked, moved, one, all }.Select(m => BookedLessons.EventIn(m).Uid).Distinct());
+        Assert.Equal((new DateTime(2026, 4, 6, 9, 0, 0), 1, "REQUEST"), (BookedLessons.EventIn(moved).RecurrenceIdentifier!.StartTime.Value, BookedLessons.EventIn(moved).Sequence, BookedLessons.CalendarIn(moved).Method!));
+        Assert.Equal((new DateTime(2026, 4, 13, 9, 0, 0), 1, "CANCEL"), (BookedLessons.EventIn(one).RecurrenceIdentifier!.StartTime.Value, BookedLessons.EventIn(one).Sequence, BookedLessons.CalendarIn(one).Method!));
+        Assert.Null(BookedLessons.EventIn(all).RecurrenceIdentifier);
+        Assert.Equal(("CANCEL", 2), (BookedLessons.CalendarIn(all).Method!, BookedLessons.EventIn(all).Sequence));
     }
 
     [Fact]
@@ -85,7 +85,7 @@ public abstract class InvitedPeopleTests(OfficeFixture fixture)
         var second = await lessons.Office.Read(db => db.Bookings.Where(b => b.SeriesId == series).OrderBy(b => b.Starts).Select(b => b.Id).Skip(1).FirstAsync());
         await lessons.Join(second, ben);
 
-        var invited = Lessons.EventIn(Assert.Single(await lessons.Sent()));
+        var invited = BookedLessons.EventIn(Assert.Single(await lessons.Sent()));
 
         Assert.Equal(($"booking-{second.Value:N}@localhost", true), (invited.Uid, invited.RecurrenceIdentifier is null));
     }
@@ -109,7 +109,7 @@ public abstract class InvitedPeopleTests(OfficeFixture fixture)
         Assert.Empty(await lessons.Sent());
     }
 
-    private static Task Offer(Lessons lessons, BookingId booking, StudentId student, int number) => lessons.Do(async (db, messages) =>
+    private static Task Offer(BookedLessons lessons, BookingId booking, StudentId student, int number) => lessons.Do(async (db, messages) =>
     {
         var found = await db.Bookings.Include(b => b.Seats).SingleAsync(b => b.Id == booking);
         var until = lessons.Office.Now + Duration.FromHours(2);
@@ -120,9 +120,9 @@ public abstract class InvitedPeopleTests(OfficeFixture fixture)
         await messages.Offered(waiting, found);
     });
 
-    private async Task<(Lessons Lessons, StudentId Alma)> Scene()
+    private async Task<(BookedLessons Lessons, StudentId Alma)> Scene()
     {
-        var lessons = await Lessons.Of(await fixture.Another(opened: true));
+        var lessons = await BookedLessons.Of(await fixture.Another(opened: true));
         return (lessons, await lessons.Office.Register(AStudent.Named("Alma", "Reed") with { Email = "alma.reed@example.org" }));
     }
 }

@@ -14,7 +14,7 @@ using NodaTime;
 namespace CoachOffice.UseCases.Tests.Bookings.Mail;
 
 /// <summary>Bookings made by hand, and the letters that come of them. The operations on bookings have tests of their own.</summary>
-internal sealed class Lessons(TestOffice office)
+internal sealed class BookedLessons(TestOffice office)
 {
     private static readonly PlaceId Range = PlaceId.From(new Guid("10000000-0000-0000-0000-000000000001"));
     private static readonly OfferingId Hour = OfferingId.From(new Guid("30000000-0000-0000-0000-000000000001"));
@@ -22,7 +22,7 @@ internal sealed class Lessons(TestOffice office)
 
     public TestOffice Office => office;
 
-    public static async Task<Lessons> Of(TestOffice office)
+    public static async Task<BookedLessons> Of(TestOffice office)
     {
         await office.Change(db =>
         {
@@ -31,7 +31,7 @@ internal sealed class Lessons(TestOffice office)
             db.AddRange(range, Offering.Of(Hour, new OfferingDetails { Name = "Golf hour", Kind = OfferingKind.Group, PriceMinor = 4500, Capacity = 4, Places = [Range], Coaches = [office.Coach.Account!.Value] }, office.Now));
             return Task.CompletedTask;
         });
-        return new Lessons(office);
+        return new BookedLessons(office);
     }
 
     /// <summary>One booking, and the letters its making asks for.</summary>
@@ -46,6 +46,10 @@ internal sealed class Lessons(TestOffice office)
         });
         return booking!.Value;
     }
+
+    /// <summary>A time kept for a student for ten minutes.</summary>
+    public Task Hold(LocalDateTime start, StudentId student) => Do(async (db, _) =>
+        (await Make(db, start, [])).Seat(SeatId.From(_ids.Next()), student, new SeatTerms(4500, 0, office.Now + Duration.FromMinutes(10)), office.Now));
 
     /// <summary>A row of bookings by a rule of weeks.</summary>
     public async Task<SeriesId> BookRow(LocalDateTime start, int weeks, params StudentId[] students)
