@@ -400,6 +400,18 @@ CREATE TABLE "BroughtStudents" (
     CONSTRAINT "FK_BroughtStudents_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
+CREATE TABLE "CalendarFeeds" (
+    "Id" uuid NOT NULL,
+    "TokenSha256" character varying(64) NOT NULL,
+    "CoachId" uuid,
+    "StudentId" uuid,
+    "IssuedAt" timestamp with time zone NOT NULL,
+    "RevokedAt" timestamp with time zone,
+    "LastOpenedAt" timestamp with time zone,
+    CONSTRAINT "PK_CalendarFeeds" PRIMARY KEY ("Id"),
+    CONSTRAINT "FK_CalendarFeeds_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "DeviceFiles" (
     "Id" uuid NOT NULL,
     "StudentId" uuid NOT NULL,
@@ -949,6 +961,12 @@ CREATE INDEX "IX_BroughtStudents_StudentId" ON "BroughtStudents" ("StudentId");
 
 CREATE INDEX "IX_BusyTimes_CoachId_Until_From" ON "BusyTimes" ("CoachId", "Until", "From");
 
+CREATE INDEX "IX_CalendarFeeds_CoachId" ON "CalendarFeeds" ("CoachId");
+
+CREATE INDEX "IX_CalendarFeeds_StudentId" ON "CalendarFeeds" ("StudentId");
+
+CREATE UNIQUE INDEX "IX_CalendarFeeds_TokenSha256" ON "CalendarFeeds" ("TokenSha256");
+
 CREATE INDEX "IX_CheckIns_Emergency_At" ON "CheckIns" ("Emergency", "At") WHERE "Pain" AND "SeenAt" IS NULL;
 
 CREATE INDEX "IX_CheckIns_PlanId_PracticedOn" ON "CheckIns" ("PlanId", "PracticedOn");
@@ -1156,7 +1174,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127092536_FirstOrder', '10.0.15');
+VALUES ('20261127093249_FirstOrder', '10.0.15');
 
 COMMIT;
 

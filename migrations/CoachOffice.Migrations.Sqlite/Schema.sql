@@ -370,6 +370,17 @@ CREATE TABLE "BroughtStudents" (
     CONSTRAINT "FK_BroughtStudents_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
 
+CREATE TABLE "CalendarFeeds" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_CalendarFeeds" PRIMARY KEY,
+    "TokenSha256" TEXT NOT NULL,
+    "CoachId" TEXT NULL,
+    "StudentId" TEXT NULL,
+    "IssuedAt" TEXT NOT NULL,
+    "RevokedAt" TEXT NULL,
+    "LastOpenedAt" TEXT NULL,
+    CONSTRAINT "FK_CalendarFeeds_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "DeviceFiles" (
     "Id" TEXT NOT NULL CONSTRAINT "PK_DeviceFiles" PRIMARY KEY,
     "StudentId" TEXT NOT NULL,
@@ -891,6 +902,12 @@ CREATE INDEX "IX_BroughtStudents_StudentId" ON "BroughtStudents" ("StudentId");
 
 CREATE INDEX "IX_BusyTimes_CoachId_Until_From" ON "BusyTimes" ("CoachId", "Until", "From");
 
+CREATE INDEX "IX_CalendarFeeds_CoachId" ON "CalendarFeeds" ("CoachId");
+
+CREATE INDEX "IX_CalendarFeeds_StudentId" ON "CalendarFeeds" ("StudentId");
+
+CREATE UNIQUE INDEX "IX_CalendarFeeds_TokenSha256" ON "CalendarFeeds" ("TokenSha256");
+
 CREATE INDEX "IX_CheckIns_Emergency_At" ON "CheckIns" ("Emergency", "At") WHERE "Pain" AND "SeenAt" IS NULL;
 
 CREATE INDEX "IX_CheckIns_PlanId_PracticedOn" ON "CheckIns" ("PlanId", "PracticedOn");
@@ -1098,7 +1115,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127092531_FirstOrder', '10.0.15');
+VALUES ('20261127093243_FirstOrder', '10.0.15');
 
 COMMIT;
 

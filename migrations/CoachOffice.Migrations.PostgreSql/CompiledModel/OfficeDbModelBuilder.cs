@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("16f702b2-9dbe-4a0e-a49d-821e182da4bc"), entityTypeCount: 66)
+            : base(skipDetectChanges: false, modelId: new Guid("ffdf9c50-579e-4f0a-9aa1-77dc77aa5193"), entityTypeCount: 67)
         {
         }
 
@@ -26,6 +26,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var bookingSeries = BookingSeriesEntityType.Create(this);
             var bookingTerms = BookingTermsEntityType.Create(this);
             var busyTime = BusyTimeEntityType.Create(this);
+            var calendarFeed = CalendarFeedEntityType.Create(this);
             var hoursException = HoursExceptionEntityType.Create(this);
             var offering = OfferingEntityType.Create(this);
             var place = PlaceEntityType.Create(this);
@@ -91,6 +92,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             BookingEntityType.CreateForeignKey2(booking, place);
             BookingEntityType.CreateForeignKey3(booking, resource);
             BookingEntityType.CreateForeignKey4(booking, bookingSeries);
+            CalendarFeedEntityType.CreateForeignKey1(calendarFeed, student);
             HoursExceptionEntityType.CreateForeignKey1(hoursException, place);
             ResourceEntityType.CreateForeignKey1(resource, place);
             SeatEntityType.CreateForeignKey1(seat, booking);
@@ -179,6 +181,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             BookingSeriesEntityType.CreateAnnotations(bookingSeries);
             BookingTermsEntityType.CreateAnnotations(bookingTerms);
             BusyTimeEntityType.CreateAnnotations(busyTime);
+            CalendarFeedEntityType.CreateAnnotations(calendarFeed);
             HoursExceptionEntityType.CreateAnnotations(hoursException);
             OfferingEntityType.CreateAnnotations(offering);
             PlaceEntityType.CreateAnnotations(place);

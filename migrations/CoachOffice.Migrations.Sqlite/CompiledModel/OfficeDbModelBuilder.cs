@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("a3b6bb07-0db7-4659-9b03-2e3754f417c1"), entityTypeCount: 66)
+            : base(skipDetectChanges: false, modelId: new Guid("404f2871-1863-4924-9adb-9023807cd2b6"), entityTypeCount: 67)
         {
         }
 
@@ -25,6 +25,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var bookingSeries = BookingSeriesEntityType.Create(this);
             var bookingTerms = BookingTermsEntityType.Create(this);
             var busyTime = BusyTimeEntityType.Create(this);
+            var calendarFeed = CalendarFeedEntityType.Create(this);
             var hoursException = HoursExceptionEntityType.Create(this);
             var offering = OfferingEntityType.Create(this);
             var place = PlaceEntityType.Create(this);
@@ -90,6 +91,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             BookingEntityType.CreateForeignKey2(booking, place);
             BookingEntityType.CreateForeignKey3(booking, resource);
             BookingEntityType.CreateForeignKey4(booking, bookingSeries);
+            CalendarFeedEntityType.CreateForeignKey1(calendarFeed, student);
             HoursExceptionEntityType.CreateForeignKey1(hoursException, place);
             ResourceEntityType.CreateForeignKey1(resource, place);
             SeatEntityType.CreateForeignKey1(seat, booking);
@@ -178,6 +180,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             BookingSeriesEntityType.CreateAnnotations(bookingSeries);
             BookingTermsEntityType.CreateAnnotations(bookingTerms);
             BusyTimeEntityType.CreateAnnotations(busyTime);
+            CalendarFeedEntityType.CreateAnnotations(calendarFeed);
             HoursExceptionEntityType.CreateAnnotations(hoursException);
             OfferingEntityType.CreateAnnotations(offering);
             PlaceEntityType.CreateAnnotations(place);

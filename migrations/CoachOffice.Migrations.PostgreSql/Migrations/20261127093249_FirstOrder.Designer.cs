@@ -12,7 +12,7 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace CoachOffice.Migrations.PostgreSql.Migrations
 {
     [DbContext(typeof(OfficeDb))]
-    [Migration("20261127092536_FirstOrder")]
+    [Migration("20261127093249_FirstOrder")]
     partial class FirstOrder
     {
         /// <inheritdoc />
@@ -450,6 +450,43 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.HasIndex("CoachId", "Until", "From");
 
                     b.ToTable("BusyTimes", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.CalendarFeed", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("CoachId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("IssuedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<DateTime?>("LastOpenedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<DateTime?>("RevokedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid?>("StudentId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("TokenSha256")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CoachId");
+
+                    b.HasIndex("StudentId");
+
+                    b.HasIndex("TokenSha256")
+                        .IsUnique();
+
+                    b.ToTable("CalendarFeeds", (string)null);
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Bookings.HoursException", b =>
@@ -2769,6 +2806,14 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.HasOne("CoachOffice.Domain.Bookings.BookingSeries", null)
                         .WithMany()
                         .HasForeignKey("SeriesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.CalendarFeed", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 

@@ -11,7 +11,7 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 namespace CoachOffice.Migrations.Sqlite.Migrations
 {
     [DbContext(typeof(OfficeDb))]
-    [Migration("20261127092531_FirstOrder")]
+    [Migration("20261127093243_FirstOrder")]
     partial class FirstOrder
     {
         /// <inheritdoc />
@@ -445,6 +445,43 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.HasIndex("CoachId", "Until", "From");
 
                     b.ToTable("BusyTimes", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.CalendarFeed", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("CoachId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("IssuedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("LastOpenedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("RevokedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("StudentId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("TokenSha256")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CoachId");
+
+                    b.HasIndex("StudentId");
+
+                    b.HasIndex("TokenSha256")
+                        .IsUnique();
+
+                    b.ToTable("CalendarFeeds", (string)null);
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Bookings.HoursException", b =>
@@ -2757,6 +2794,14 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.HasOne("CoachOffice.Domain.Bookings.BookingSeries", null)
                         .WithMany()
                         .HasForeignKey("SeriesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.Bookings.CalendarFeed", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
