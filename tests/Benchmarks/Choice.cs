@@ -1,3 +1,4 @@
+using CoachOffice.Benchmarks.Calendar;
 using CoachOffice.Benchmarks.Charts;
 using CoachOffice.Benchmarks.Drafting;
 using CoachOffice.Benchmarks.Engine;
@@ -20,6 +21,7 @@ internal static class Choice
         ("saving", SavingBenchmark.Run),
         ("start", StartBenchmark.Run),
         ("pages", PagesBenchmark.Run),
+        ("calendar", CalendarBenchmark.Run),
         ("search", SearchBenchmark.Run),
         ("charts", ChartsBenchmark.Run),
         ("replay", ReplayBenchmark.Run),

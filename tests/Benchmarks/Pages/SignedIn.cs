@@ -54,6 +54,13 @@ internal sealed partial class SignedIn : IDisposable
         return await Read("/students", answer);
     }
 
+    /// <summary>Sends a form of a page and reads the page that comes back; how many bytes came.</summary>
+    public async Task<int> Submit(string address, string page, params (string Name, string Value)[] fields)
+    {
+        using var answer = await Post(address, page, part: false, fields);
+        return await Read(address, answer);
+    }
+
     public void Dispose() => _client.Dispose();
 
     private static async Task<int> Read(string path, HttpResponseMessage answer)

@@ -30,6 +30,12 @@ public sealed class CalendarTests(Chromium chromium) : IClassFixture<Chromium>
         await window.LookAt("calendar-booking");
         await coach.GoTo("/bookings/new?day=2026-05-04&at=16:30");
         await window.LookAt("calendar-new");
+        await coach.Tick("OfferingId", "00000000-0000-0000-0000-000000000003");
+        await coach.Press("Free times of this coach");
+        await coach.Sees("free");
+        await window.LookAt("calendar-free");
+        await coach.Press("17:00");
+        Assert.Equal("17:00", await coach.Page.EvaluateExpressionAsync<string>("document.getElementById('Input_At').value"));
 
         Assert.Empty(window.Complaints);
     }

@@ -39,6 +39,7 @@ internal sealed class WeekOfLessons(RunningOffice office)
             place.Write("Hill Lane range", "2 Hill Lane");
             bay.Write("Bay 3 under the long roof");
             var coaches = new[] { account.AccountId };
+            db.AddRange(Enumerable.Range(1, 6).Select(day => WeeklyHours.Of(Key(30 + day), account.AccountId, place.Id, new DayHours((IsoDayOfWeek)day, new LocalTime(8, 0), new LocalTime(18, 0)), Monday.PlusDays(-7), null)));
             db.AddRange(place, bay, Travel(), Of(3, "Private hour", OfferingKind.Private, 60, 1, coaches), Of(4, "Short game group", OfferingKind.Group, 90, 6, coaches), Of(5, "Junior half hour", OfferingKind.Junior, 30, 1, coaches), Of(6, "Nine holes together", OfferingKind.OnCourse, 150, 2, coaches), Of(7, "Two together", OfferingKind.Pair, 45, 2, coaches));
             return await db.SaveChangesAsync();
         });

@@ -48,5 +48,7 @@ internal static class BookingWords
     /// <summary>Such as 10:00–11:00.</summary>
     public static string When(Interval time, DateTimeZone zone) => $"{Clock(time.Start, zone)}–{Clock(time.End, zone)}";
 
+    public static string Clock(LocalDateTime at) => at.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture);
+
     public static string Clock(Instant at, DateTimeZone zone) => at.InZone(zone).LocalDateTime.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -8,11 +8,12 @@ using CoachOffice.UseCases.Students;
 using CoachOffice.Web.Shell;
 using CoachOffice.Web.Shell.Wording;
 using Microsoft.AspNetCore.Mvc;
+using NodaTime;
 
 namespace CoachOffice.Web.Features.Bookings;
 
 /// <summary>Books a lesson for one or more students.</summary>
-public sealed class NewModel(BookLesson book, ListBookingChoices choices, NewBookingPeople people, PracticeClock clock, INewIds ids) : OfficePage
+public sealed class NewModel(BookLesson book, NewBookingChoices choices, NewBookingPeople people, PracticeClock clock, INewIds ids) : OfficePage
 {
     /// <summary>Made when the page is opened: the same form sent twice is one booking.</summary>
     [BindProperty]
@@ -40,6 +41,9 @@ public sealed class NewModel(BookLesson book, ListBookingChoices choices, NewBoo
 
     internal StudentList? Found { get; private set; }
 
+    /// <summary>Free times of what is picked, by day; null while nobody asked.</summary>
+    internal IReadOnlyList<IGrouping<LocalDate, FreeTime>>? Free { get; private set; }
+
     public async Task<IActionResult> OnGetAsync(string? day, string? at, Guid? coach, Guid? student)
     {
         Id = ids.Next();
@@ -56,6 +60,25 @@ public sealed class NewModel(BookLesson book, ListBookingChoices choices, NewBoo
         await Load();
         Found = await people.Matching(Text);
         return Request.Headers.ContainsKey("X-Part") ? Partial("_Found", this) : Page();
+    }
+
+    /// <summary>Looks for free times of the offering over four weeks, with the coach picked or with anybody who gives it.</summary>
+    public async Task<IActionResult> OnPostTimesAsync(bool anybody)
+    {
+        var found = await choices.Free(OfferingId, anybody ? null : Input, DayEntry.Read(Input.Day), Students.Where(s => s != Guid.Empty).Select(s => (StudentId?)StudentId.From(s)).FirstOrDefault(), Actor);
+        if (!found.TryGet(out var free)) return await Again(found.Refusals);
+        Free = [.. free.GroupBy(f => f.LocalStart.Date)];
+        await Load();
+        return Page();
+    }
+
+    /// <summary>Takes one of them over into the form.</summary>
+    public async Task<IActionResult> OnPostPickAsync(string? time)
+    {
+        Input.Take(time);
+        ModelState.Clear();
+        await Load();
+        return Page();
     }
 
     public async Task<IActionResult> OnPostAsync()

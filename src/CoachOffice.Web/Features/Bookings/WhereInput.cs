@@ -39,6 +39,16 @@ public sealed class WhereInput
         };
     }
 
+    /// <summary>What a free time's button says: start, coach, place.</summary>
+    internal static string Text(FreeTime free) => $"{DayEntry.Text(free.LocalStart.Date)} {Clock.Format(free.LocalStart.TimeOfDay)} {free.Coach.Value} {free.Place.Value}";
+
+    /// <summary>Takes such a time over; what cannot be read changes nothing.</summary>
+    internal void Take(string? time)
+    {
+        if (time?.Split(' ') is not [var day, var at, var coach, var place] || !Guid.TryParse(coach, out var who) || !Guid.TryParse(place, out var where)) return;
+        (Day, At, CoachId, PlaceId, ResourceId) = (day, at, who, where, null);
+    }
+
     /// <summary>Wall clock and length, or what is wrong with them.</summary>
     internal Outcome<(LocalDateTime Start, int? Minutes)> Time()
     {
