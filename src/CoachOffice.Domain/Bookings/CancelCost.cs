@@ -9,6 +9,9 @@ namespace CoachOffice.Domain.Bookings;
 /// <param name="FreeUntil">Last moment it costs nothing.</param>
 public sealed record CancelCost(bool IsLate, long FeeMinor, bool TakesCredit, Instant FreeUntil)
 {
+    /// <summary>The practice cancels, or nothing is owed for another reason.</summary>
+    public static CancelCost Nothing { get; } = new(false, 0, false, default);
+
     /// <summary>Of cancelling.</summary>
     public static CancelCost Of(BookingTerms terms, Booking booking, Seat seat, Instant now)
     {

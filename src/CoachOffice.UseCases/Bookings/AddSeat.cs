@@ -10,7 +10,7 @@ using NodaTime;
 namespace CoachOffice.UseCases.Bookings;
 
 /// <summary>Gives one more student a place in a booking.</summary>
-public sealed class AddSeat(OfficeDb db, BookingDoor door, TakeTime take)
+public sealed class AddSeat(OfficeDb db, BookingDoor door, TakeTime take, BookingEffects effects)
 {
     /// <summary>The booking, or why not.</summary>
     public async Task<Outcome<BookingId>> For(BookingId id, StudentId student, Actor actor, CancellationToken stop = default)
@@ -32,6 +32,9 @@ public sealed class AddSeat(OfficeDb db, BookingDoor door, TakeTime take)
         var offering = await db.Offerings.AsNoTracking().SingleAsync(o => o.Id == booking.OfferingId, stop);
         var seat = booking.Seat(SeatId.From(door.NewId()), student, SeatTerms.Of(offering, heldUntil), door.Now);
         db.Seats.Add(seat);
-        return await take.For(booking, [], stop) is { } against ? against : seat;
+        if (await take.For(booking, [], stop) is { } against) return against;
+        await effects.Seated(booking, seat, stop);
+        if (heldUntil is null) await effects.Told(booking, seat, stop);
+        return seat;
     }
 }

@@ -8,7 +8,7 @@ using Microsoft.EntityFrameworkCore;
 namespace CoachOffice.UseCases.Bookings;
 
 /// <summary>Books a lesson for one or more students. The same form sent twice is one booking; two forms for one time are one booking and one refusal.</summary>
-public sealed class BookLesson(OfficeDb db, BookingDoor door, BookingFacts facts, TakeTime take)
+public sealed class BookLesson(OfficeDb db, BookingDoor door, BookingFacts facts, TakeTime take, BookingEffects effects)
 {
     /// <summary>The booking's id, or why not.</summary>
     public async Task<Outcome<BookingId>> As(BookingForm form, Actor actor, CancellationToken stop = default)
@@ -23,6 +23,11 @@ public sealed class BookLesson(OfficeDb db, BookingDoor door, BookingFacts facts
         {
             db.ChangeTracker.Clear();
             return Outcome<BookingId>.Refused(outcome.Refusals);
+        }
+
+        if (form.HeldUntil is null)
+        {
+            foreach (var seat in booking.Seats) await effects.Told(booking, seat, stop);
         }
 
         switch (await door.Keep(booking.Id, actor, form.HeldUntil is null ? "booking-made" : "booking-held", stop))
@@ -49,6 +54,7 @@ public sealed class BookLesson(OfficeDb db, BookingDoor door, BookingFacts facts
         foreach (var student in form.Students) booking.Seat(SeatId.From(door.NewId()), student, SeatTerms.Of(asked.Offering, form.HeldUntil), door.Now);
         if (await take.For(booking, asked.Bays, stop) is { } against) return against;
         db.Bookings.Add(booking);
+        foreach (var seat in booking.Seats) await effects.Seated(booking, seat, stop);
         return booking;
     }
 }

@@ -27,6 +27,15 @@ public sealed class BookingFacts(OfficeDb db)
             : new AskedFor(offering, fitting);
     }
 
+    /// <summary>Bays a booking that is moved may take: its own first; none to choose where one is named or none is needed.</summary>
+    internal async Task<IReadOnlyList<ResourceId>> BaysOf(Booking booking, BookingForm wanted, CancellationToken stop)
+    {
+        if (wanted.ResourceId is not null) return [];
+        var allowed = await db.Offerings.Where(o => o.Id == booking.OfferingId).Select(o => o.Resources).SingleAsync(stop);
+        var here = await db.Resources.Where(r => r.PlaceId == wanted.PlaceId && r.ArchivedAt == null).OrderBy(r => r.Name).ThenBy(r => r.Id).Select(r => r.Id).ToListAsync(stop);
+        return [.. here.Where(allowed.Contains).OrderByDescending(r => r == booking.ResourceId)];
+    }
+
     private static IEnumerable<Refusal> Time(BookingForm form)
     {
         if (form.Minutes is { } minutes && minutes is < 5 or > OfferingDetails.LongestMinutes) yield return new("booking-minutes", "A lesson takes from 5 minutes to 12 hours.", nameof(form.Minutes));

@@ -13,18 +13,18 @@ public sealed class CancelBooking(BookingDoor door, ReleaseSeat release, TakeTim
     {
         ArgumentNullException.ThrowIfNull(actor);
         if (!actor.MayKeepStudents) return NotAllowed.To("cancel bookings");
-        return await door.Change(new BookingDeed(id, version, actor, "booking-cancelled"), booking => Cancel(booking, reason, stop), stop);
+        return await door.Change(new BookingDeed(id, version, actor, "booking-cancelled"), booking => Cancel(booking, reason, actor, stop), stop);
     }
 
     /// <summary>Within the caller's transaction.</summary>
-    internal async Task<Refusal?> Cancel(Booking booking, CancelReason reason, CancellationToken stop)
+    internal async Task<Refusal?> Cancel(Booking booking, CancelReason reason, Actor actor, CancellationToken stop)
     {
         if (!booking.IsOn) return BookingRefusals.Over;
         if (booking.Seats.Any(s => s.Status is SeatStatus.Attended or SeatStatus.NoShow)) return BookingRefusals.Marked;
         var now = door.Now;
         foreach (var seat in booking.Seats.Where(s => s.IsOpen).ToList())
         {
-            if (await release.Release(booking, seat.Id, reason, now, stop) is { } against) return against;
+            if (await release.Release(booking, seat.Id, reason, (actor, now), stop) is { } against) return against;
         }
 
         booking.Cancel(now);

@@ -1,14 +1,12 @@
-using CoachOffice.Data;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Bookings;
 using CoachOffice.UseCases.Access;
-using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.UseCases.Bookings;
 
 /// <summary>Gives a booking another time, length, coach, place or bay.</summary>
-public sealed class MoveBooking(BookingDoor door, BookingFacts facts, TakeTime take, OfficeDb db)
+public sealed class MoveBooking(BookingDoor door, BookingFacts facts, TakeTime take, BookingEffects effects)
 {
     /// <summary>The booking, or why it stays where it is.</summary>
     public async Task<Outcome<BookingId>> To(BookingId id, int? version, MoveForm form, Actor actor, CancellationToken stop = default)
@@ -37,9 +35,11 @@ public sealed class MoveBooking(BookingDoor door, BookingFacts facts, TakeTime t
         if (await Wrong(wanted, stop) is { } wrong) return wrong;
         var time = new BookedTime(wanted.Start, form.Start is null ? booking.Zone : zone.Id, wanted.Minutes.Value, booking.BufferMinutes);
         var where = new BookingWhere(wanted.CoachId, wanted.PlaceId, wanted.ResourceId);
-        var bays = await Bays(booking, wanted, stop);
+        var bays = await facts.BaysOf(booking, wanted, stop);
         booking.MoveTo(time, where);
-        return await take.For(booking, bays, stop);
+        if (await take.For(booking, bays, stop) is { } taken) return taken;
+        await effects.Moved(booking, stop);
+        return null;
     }
 
     // The students it has already are no part of the question, nor is an offering that was taken out meanwhile.
@@ -47,13 +47,5 @@ public sealed class MoveBooking(BookingDoor door, BookingFacts facts, TakeTime t
     {
         var found = await facts.Of(wanted with { Students = [] }, stop);
         return found.Refusals.FirstOrDefault(r => r.Field is not (nameof(wanted.Students) or nameof(wanted.OfferingId)));
-    }
-
-    private async Task<IReadOnlyList<ResourceId>> Bays(Booking booking, BookingForm wanted, CancellationToken stop)
-    {
-        if (wanted.ResourceId is not null) return [];
-        var allowed = await db.Offerings.Where(o => o.Id == booking.OfferingId).Select(o => o.Resources).SingleAsync(stop);
-        var here = await db.Resources.Where(r => r.PlaceId == wanted.PlaceId && r.ArchivedAt == null).OrderBy(r => r.Name).ThenBy(r => r.Id).Select(r => r.Id).ToListAsync(stop);
-        return [.. here.Where(allowed.Contains).OrderByDescending(r => r == booking.ResourceId)];
     }
 }

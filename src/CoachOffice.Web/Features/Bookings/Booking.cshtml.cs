@@ -58,6 +58,13 @@ public sealed class BookingModel(BookingPage read, ListBookingChoices choices, F
     public Task<IActionResult> OnPostCancelAsync(Guid id, int version, string? by) =>
         Answer(id, verbs.Cancel(Key(id), version, Reason(by), Actor), "The booking is cancelled.", $"{CalendarLinks.To(Key(id))}?handler=back");
 
+    /// <summary>This lesson of a row and all after it.</summary>
+    public async Task<IActionResult> OnPostRestAsync(Guid id, string? by)
+    {
+        var done = await verbs.CancelRest(Key(id), Reason(by), Actor);
+        return done.TryGet(out var count) ? Done(CalendarLinks.To(Key(id)), count == 1 ? "One lesson is cancelled." : $"{count} lessons are cancelled.") : await Again(id, done.Refusals);
+    }
+
     public Task<IActionResult> OnPostBackAsync(Guid id) => Answer(id, verbs.TakeBack(Key(id), Actor), "It takes place after all.");
 
     public async Task<IActionResult> OnPostMoveAsync(Guid id, int version)

@@ -17,6 +17,8 @@ public sealed class BookingVerbs(MoveBooking move, BookingEnds ends, AddSeat add
 
     internal Task<Outcome<BookingId>> Cancel(BookingId id, int version, CancelReason reason, Actor actor) => ends.Cancel.Of(id, version, reason, actor);
 
+    internal Task<Outcome<int>> CancelRest(BookingId id, CancelReason reason, Actor actor) => ends.Rest.From(id, reason, actor);
+
     internal Task<Outcome<BookingId>> TakeBack(BookingId id, Actor actor) => ends.TakeBack.Of(id, actor);
 
     internal Task<Outcome<BookingId>> Move(BookingId id, int version, MoveForm form, Actor actor) => move.To(id, version, form, actor);

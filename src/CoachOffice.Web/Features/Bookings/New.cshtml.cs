@@ -13,7 +13,7 @@ using NodaTime;
 namespace CoachOffice.Web.Features.Bookings;
 
 /// <summary>Books a lesson for one or more students.</summary>
-public sealed class NewModel(BookLesson book, NewBookingChoices choices, NewBookingPeople people, PracticeClock clock, INewIds ids) : OfficePage
+public sealed class NewModel(NewBookingDeeds deeds, NewBookingChoices choices, NewBookingPeople people, PracticeClock clock, INewIds ids) : OfficePage
 {
     /// <summary>Made when the page is opened: the same form sent twice is one booking.</summary>
     [BindProperty]
@@ -21,6 +21,9 @@ public sealed class NewModel(BookLesson book, NewBookingChoices choices, NewBook
 
     [BindProperty]
     public WhereInput Input { get; set; } = new();
+
+    [BindProperty]
+    public RepeatInput Repeat { get; set; } = new();
 
     [BindProperty]
     public Guid? OfferingId { get; set; }
@@ -85,7 +88,7 @@ public sealed class NewModel(BookLesson book, NewBookingChoices choices, NewBook
     {
         var time = Input.Time();
         if (!time.TryGet(out var when)) return await Again(time.Refusals);
-        var booked = await book.As(
+        var booked = await deeds.Do(
             new BookingForm
             {
                 Id = Id == Guid.Empty ? null : BookingId.From(Id),
@@ -98,8 +101,9 @@ public sealed class NewModel(BookLesson book, NewBookingChoices choices, NewBook
                 Students = [.. Students.Where(s => s != Guid.Empty).Distinct().Select(StudentId.From)],
                 Note = Note ?? "",
             },
+            Repeat,
             Actor);
-        return booked.TryGet(out var id) ? Done(CalendarLinks.To(id), "The lesson is booked.", $"{CalendarLinks.To(id)}?handler=cancel&version=1&by=practice") : await Again(booked.Refusals);
+        return booked.TryGet(out var done) ? Done(CalendarLinks.To(done.First), done.Said, $"{CalendarLinks.To(done.First)}?handler={(string.IsNullOrEmpty(Repeat.Every) ? "cancel&version=1" : "rest")}&by=practice") : await Again(booked.Refusals);
     }
 
     private async Task<IActionResult> Again(IReadOnlyList<Refusal> refusals)
