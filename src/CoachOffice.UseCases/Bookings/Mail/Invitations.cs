@@ -7,7 +7,8 @@ namespace CoachOffice.UseCases.Bookings.Mail;
 
 /// <summary>
 /// The calendar object of a letter about bookings. REQUEST: one booking, one of a row (with RECURRENCE-ID) or a row as it stands. CANCEL: the same UID,
-/// with RECURRENCE-ID for one of a row and without for the whole row (RFC 5546 3.2.5).
+/// with RECURRENCE-ID for one of a row and without for the whole row (RFC 5546 3.2.5). A row of which only the rest is called off stands on without it: that
+/// is a REQUEST again, or the lessons that were given would go from the calendar too.
 /// </summary>
 public static class Invitations
 {
@@ -19,12 +20,13 @@ public static class Invitations
         var facts = to.Facts;
         var form = new LessonEntries(OfficeEnvelopes.HostOf(facts), lesson => new LessonWords($"{lesson.Offering.Name} with {lesson.Coach}"));
         var people = new CalendarPeople(facts.Practice.Name, OfficeEnvelopes.SenderOf(facts), to.Recipient);
-        var entries = to.Cancels ? [Cancelled(lessons, form)] : Standing(lessons, form, facts);
-        var method = to.Cancels ? CalendarMethods.Cancel : CalendarMethods.Request;
+        var ends = to.Cancels && !(lessons.IsRow && lessons.Lessons.Any(l => lessons.SeatIn(l).Counts));
+        var entries = ends ? [Cancelled(lessons, form)] : Standing(lessons, form);
+        var method = ends ? CalendarMethods.Cancel : CalendarMethods.Request;
         return new CalendarPart(method, CalendarWriter.Sent(method, people, entries, facts.Now));
     }
 
-    private static IReadOnlyList<CalendarEntry> Standing(StudentLessons lessons, LessonEntries form, OfficeFacts facts)
+    private static IReadOnlyList<CalendarEntry> Standing(StudentLessons lessons, LessonEntries form)
     {
         if (lessons is not { IsRow: true, Series: { } series }) return [One(lessons, form)];
 

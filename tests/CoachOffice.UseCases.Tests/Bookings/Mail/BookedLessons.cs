@@ -86,9 +86,10 @@ internal sealed class BookedLessons(TestOffice office)
         foreach (var seat in seats) await messages.Cancelled(booking, seat);
     });
 
-    public Task CancelRow(SeriesId series) => Do(async (db, messages) =>
+    /// <summary>A row is cancelled from one of its lessons on, counted from 0.</summary>
+    public Task CancelRow(SeriesId series, int from = 0) => Do(async (db, messages) =>
     {
-        var row = await db.Bookings.Include(b => b.Seats).Where(b => b.SeriesId == series).OrderBy(b => b.Starts).ToListAsync();
+        var row = (await db.Bookings.Include(b => b.Seats).Where(b => b.SeriesId == series).OrderBy(b => b.Starts).ToListAsync()).Skip(from).ToList();
         foreach (var booking in row.Where(b => b.IsOn))
         {
             foreach (var seat in booking.Seats.Where(s => s.IsOpen).ToList()) booking.Release(seat.Id, SeatStatus.Released, office.Now);

@@ -76,6 +76,23 @@ public abstract class InvitedPeopleTests(OfficeFixture fixture)
     }
 
     [Fact]
+    public async Task The_rest_of_a_row_called_off_is_one_letter_and_leaves_what_was_given_in_the_calendar()
+    {
+        var (lessons, alma) = await Scene();
+        var series = await lessons.BookRow(Start, 4, alma);
+        await lessons.Sent();
+        await lessons.CancelRow(series, from: 1);
+
+        var mail = Assert.Single(await lessons.Sent());
+
+        Assert.Contains("these lessons are cancelled", mail.TextBody, StringComparison.Ordinal);
+        Assert.Contains("and 2 more", mail.Subject, StringComparison.Ordinal);
+        var row = Lessons.EventIn(mail);
+        Assert.Equal(("REQUEST", 1, "CONFIRMED"), (Lessons.CalendarIn(mail).Method!, row.Sequence, row.Status));
+        Assert.Equal(Start.ToDateTimeUnspecified(), Assert.Single(row.GetOccurrences()).Period.StartTime.Value);
+    }
+
+    [Fact]
     public async Task A_guest_of_one_day_of_a_row_knows_no_row()
     {
         var (lessons, alma) = await Scene();
