@@ -103,7 +103,7 @@ public sealed class BookingMessages(OfficeDb db, OfficeMessages office, Practice
         SubjectId = subject,
         DueAt = clock.Now + Breath,
         AtOnce = true,
-        Reason = kind switch { MessageKind.BookingCancelled => "A lesson was cancelled.", MessageKind.WaitingOffer => "A place became free for somebody who waits.", _ => "A lesson was booked or moved." },
+        Reason = kind switch { MessageKind.BookingCancelled => "a lesson was cancelled", MessageKind.WaitingOffer => "a place became free for somebody who waits", _ => "a lesson was booked or moved" },
         Occasion = occasion,
     };
 
