@@ -67,7 +67,7 @@ public sealed class CalendarPagesTests : IAsyncLifetime
         await Brings(Event("a", "DTSTART:20990601T090000Z") + Event("b", $"DTSTART:{TimeProvider.System.GetUtcNow().AddDays(9):yyyyMMdd}T090000Z") + Event("c", $"DTSTART:{TimeProvider.System.GetUtcNow().AddDays(8):yyyyMMdd}T090000Z\r\nTRANSP:TRANSPARENT"));
 
         Assert.Contains("1 busy time from 1 event", _owner.Text, StringComparison.Ordinal);
-        Assert.Contains("1 marked as free in that calendar", _owner.Text, StringComparison.Ordinal);
+        Assert.Contains("1 event marked as free in that calendar", _owner.Text, StringComparison.Ordinal);
         Assert.Contains("None yet", _owner.Text, StringComparison.Ordinal);
         await _owner.Send("form[action*='Keep']");
         Assert.Equal("Home", _owner.Page.QuerySelector(".rows .what")!.TextContent);

@@ -66,7 +66,7 @@ public sealed class BusyReaderTests
             Event("DTSTART:20260604T090000Z|DURATION:PT1H|RRULE:FREQ=SOMETIMES", "j"));
 
         Assert.Equal("2026-06-01T09:00:00Z 2026-06-01T10:00:00Z", Times(file));
-        Assert.Equal(["1 marked as free in that calendar", "1 cancelled", "1 over already, or more than a year and a half ahead", "1 without a length", "1 repeated more often than a day has hours", "1 in a time zone this program does not know", "3 not readable"], file.Skipped.Select(s => $"{s.Count} {s.Why}"));
+        Assert.Equal(["1 marked as free in that calendar", "1 cancelled", "1 over already or more than a year and a half ahead", "1 without a length", "1 repeated more often than a day has hours", "1 in a time zone this program does not know", "3 not readable"], file.Skipped.Select(s => $"{s.Count} {s.Why}"));
     }
 
     [Fact]

@@ -87,8 +87,8 @@ public abstract class InvitedPeopleTests(OfficeFixture fixture)
 
         Assert.Contains("these lessons are cancelled", mail.TextBody, StringComparison.Ordinal);
         Assert.Contains("and 2 more", mail.Subject, StringComparison.Ordinal);
-        var row = Lessons.EventIn(mail);
-        Assert.Equal(("REQUEST", 1, "CONFIRMED"), (Lessons.CalendarIn(mail).Method!, row.Sequence, row.Status));
+        var row = BookedLessons.EventIn(mail);
+        Assert.Equal(("REQUEST", 1, "CONFIRMED"), (BookedLessons.CalendarIn(mail).Method!, row.Sequence, row.Status));
         Assert.Equal(Start.ToDateTimeUnspecified(), Assert.Single(row.GetOccurrences()).Period.StartTime.Value);
     }
 

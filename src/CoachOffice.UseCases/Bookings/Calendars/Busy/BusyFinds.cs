@@ -91,7 +91,7 @@ internal sealed class BusyFinds(Interval window, DateTimeZone zone)
     {
         SkipReason.Free => "marked as free in that calendar",
         SkipReason.Cancelled => "cancelled",
-        SkipReason.Over => "over already, or more than a year and a half ahead",
+        SkipReason.Over => "over already or more than a year and a half ahead",
         SkipReason.NoLength => "without a length",
         SkipReason.TooOften => "repeated more often than a day has hours",
         SkipReason.UnknownZone => "in a time zone this program does not know",
