@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using CoachOffice.Domain.Ledger;
 using CsvHelper;
 
 namespace CoachOffice.UseCases;
@@ -33,6 +34,13 @@ internal sealed class CsvSheet : IDisposable
     public CsvSheet Number(double? number)
     {
         _writer.WriteField(number?.ToString("R", CultureInfo.InvariantCulture) ?? "", CsvQuoting.WhenNeeded);
+        return this;
+    }
+
+    /// <summary>Writes an amount of money: plain digits with a point, a number also when it begins with a minus.</summary>
+    public CsvSheet Amount(Money amount)
+    {
+        _writer.WriteField(amount.Amount, CsvQuoting.WhenNeeded);
         return this;
     }
 

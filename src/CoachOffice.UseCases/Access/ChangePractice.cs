@@ -18,6 +18,8 @@ public sealed class ChangePractice(OfficeDb db, AuditTrail trail, Clash clash, K
         if (wrong.Count > 0) return Outcome<int>.Refused(wrong);
         var practice = await db.Practices.SingleAsync(stop);
         if (practice.Version != version) return await Clashed(practice, details, stop);
+        if (practice.Currency != details.Currency && await HasPrices(stop))
+            return new Refusal("practice-currency-kept", $"Prices and books are kept in {practice.Currency}; the currency stays what it is.", nameof(details.Currency));
         practice.Change(details);
         trail.Add(actor, "practice-changed", AuditSubject.Practice(practice.Id));
         var saved = await db.TrySave(stop);
@@ -26,6 +28,10 @@ public sealed class ChangePractice(OfficeDb db, AuditTrail trail, Clash clash, K
         db.ChangeTracker.Clear();
         return await Clashed(await db.Practices.SingleAsync(stop), details, stop);
     }
+
+    // Amounts are whole numbers of the smallest unit: another currency would make other money of them.
+    private async Task<bool> HasPrices(CancellationToken stop) =>
+        await db.LedgerEntries.AnyAsync(stop) || await db.Offerings.AnyAsync(stop) || await db.PackageOffers.AnyAsync(stop);
 
     private async Task<Outcome<int>> Clashed(Practice kept, PracticeDetails yours, CancellationToken stop)
     {

@@ -27,6 +27,9 @@ public sealed class ReverseEntry(OfficeDb db, MoneyDoor door, LedgerBook book, P
         return await door.Write(new MoneyDeed(form.Id, payer.Value, actor, "entry-reversed"), facts => Reverse(form, facts, stop), stop);
     }
 
+    /// <summary>True when such an entry may be reversed here, if it was not before.</summary>
+    internal static bool May(LedgerEntry entry) => Against(entry) is null;
+
     private async Task<Outcome<LedgerEntry>> Reverse(Reversing form, EntryFacts facts, CancellationToken stop)
     {
         var entry = await db.LedgerEntries.Include(e => e.Postings).SingleAsync(e => e.Id == form.Entry, stop);

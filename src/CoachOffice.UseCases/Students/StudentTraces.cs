@@ -3,6 +3,7 @@ using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Bookings;
 using CoachOffice.Domain.FollowUps;
+using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
@@ -28,7 +29,6 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         await FromPlans(id, actor, now, stop);
         await FromCheckIns(id, stop);
         await FromRetests(id, now, stop);
-        await FromPayer(student, now, stop);
         await FromBookings(id, stop);
         var sent = await FromReviews(id, now, stop);
         await db.PrivateLinks.Where(l => l.StudentId == id).ExecuteDeleteAsync(stop);
@@ -36,7 +36,7 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         await db.GroupMembers.Where(m => m.StudentId == id).ExecuteDeleteAsync(stop);
         IReadOnlyList<string> pictures = [.. await FromMedia(id, stop), .. sent];
         var brought = await files.Remove(id, stop);
-        return new StudentFiles([.. brought, .. await FromMessages(id, stop)], pictures);
+        return new StudentFiles([.. brought, .. await FromMessages(id, stop), .. await FromPayer(student, now, stop)], pictures);
     }
 
     /// <summary>Deletes the files; a picture's only when nobody else is seen in the same one.</summary>
@@ -124,16 +124,28 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
 
     // A household's payer stays while they pay for somebody else who is still here. The ledger and the documents stay as they are: tax law asks to keep
     // them, and GDPR article 17(3)(b) lets them stand; without the payer's row they lead to nobody in the office.
-    private async Task FromPayer(Student student, Instant now, CancellationToken stop)
+    private async Task<IReadOnlyList<string>> FromPayer(Student student, Instant now, CancellationToken stop)
     {
         var charged = await db.LedgerEntries.Where(e => e.StudentId == student.Id).Select(e => e.PayerId).Distinct().ToListAsync(stop);
+        var letters = new List<string>();
         foreach (var id in charged.Concat(student.PayerId is { } own ? [own] : []).Distinct())
         {
             if (await db.Students.AnyAsync(s => s.PayerId == id && s.Id != student.Id && s.ErasedAt == null, stop)) continue;
             (await db.Payers.SingleAsync(p => p.Id == id, stop)).Erase(now);
+            letters.AddRange(await ToPayer(id, stop));
         }
 
         await db.SaveChangesAsync(stop);
+        return letters;
+    }
+
+    // Receipts in the post: those that wait are not sent any more, and letters kept as files name the payer.
+    private async Task<IEnumerable<string>> ToPayer(PayerId id, CancellationToken stop)
+    {
+        var documents = (await db.LedgerDocuments.Where(d => d.PayerId == id).Select(d => d.Id).ToListAsync(stop)).ConvertAll(d => (Guid?)d.Value);
+        var messages = await db.Messages.Where(m => m.StudentId == null && documents.Contains(m.SubjectId)).ToListAsync(stop);
+        foreach (var message in messages) message.Skip(Erased);
+        return messages.Select(doors.FileOf);
     }
 
     private async Task<IReadOnlyList<string>> FromMessages(StudentId id, CancellationToken stop)

@@ -12,6 +12,7 @@ internal static class MainNav
         ("Today", "/", static _ => true),
         ("Calendar", "/calendar", static actor => actor.MayKeepStudents),
         ("Students", "/students", static actor => actor.MayKeepStudents),
+        ("Money", OfficeLinks.Money, static actor => actor.MayTakePayments),
         ("Follow-ups", OfficeLinks.FollowUps, static actor => actor.MayTeach),
         ("Rulebook", "/rulebook", static _ => true),
         ("Settings", "/settings", static actor => actor.MayOwn),

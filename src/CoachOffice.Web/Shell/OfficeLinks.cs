@@ -12,6 +12,14 @@ internal static class OfficeLinks
 {
     public const string FollowUps = "/follow-ups";
 
+    public const string Money = "/money";
+
+    public const string Prices = "/prices";
+
+    public static string To(PayerId payer) => $"/payers/{payer.Value}";
+
+    public static string To(DocumentId document) => $"/documents/{document.Value}";
+
     /// <summary>A student's own lessons, behind a private link.</summary>
     public const string MyLessons = "/my-lessons";
 

@@ -2,12 +2,13 @@ using CoachOffice.Data;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Students;
+using CoachOffice.UseCases.Ledger;
 using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.UseCases.Students.Households;
 
 /// <summary>Who pays for a student.</summary>
-public sealed class PaysPage(OfficeDb db, PracticeClock clock, HouseholdPage households)
+public sealed class PaysPage(OfficeDb db, PracticeClock clock, HouseholdPage households, ReadStudentMoney money)
 {
     /// <summary>The payer with the household, or who is offered to be it.</summary>
     public async Task<Outcome<PaysView>> Of(StudentId id, CancellationToken stop = default)
@@ -21,6 +22,7 @@ public sealed class PaysPage(OfficeDb db, PracticeClock clock, HouseholdPage hou
             Household = student.PayerId is { } payer && (await households.Of(payer, stop)).TryGet(out var household) ? household : null,
             Offered = [.. Offered(student, minor)],
             IsMinor = minor,
+            Money = await money.Of(student, stop),
         };
     }
 

@@ -1,5 +1,6 @@
 using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Students;
+using CoachOffice.UseCases.Ledger;
 
 namespace CoachOffice.UseCases.Students.Households;
 
@@ -16,4 +17,7 @@ public sealed record PaysView
 
     /// <summary>Under 18 today.</summary>
     public required bool IsMinor { get; init; }
+
+    /// <summary>What is owed, and lessons left in packages.</summary>
+    public required StudentMoney Money { get; init; }
 }

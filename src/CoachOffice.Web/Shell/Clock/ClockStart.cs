@@ -10,6 +10,7 @@ internal sealed partial class ClockStart(FirstAnswer first, ShippedBookStart boo
     private const string Job = "sweep";
     private const string Hourly = "17 * * * *";
     private const string MediaJob = "sweep-media";
+    private const string PackageJob = "end-packages";
 
     private BackgroundJobServer? _server;
 
@@ -54,6 +55,9 @@ internal sealed partial class ClockStart(FirstAnswer first, ShippedBookStart boo
     {
         services.GetRequiredService<IRecurringJobManager>().AddOrUpdate<OfficeClock>(Job, clock => clock.Sweep(CancellationToken.None), Minutely);
         services.GetRequiredService<IRecurringJobManager>().AddOrUpdate<OfficeClock>(MediaJob, clock => clock.SweepMedia(CancellationToken.None), Hourly);
+
+        // Hourly, not daily: a practice's night may be anybody's day, and an office is not open at every hour. What ended is found once.
+        services.GetRequiredService<IRecurringJobManager>().AddOrUpdate<OfficeClock>(PackageJob, clock => clock.EndPackages(CancellationToken.None), Hourly);
         services.GetRequiredService<IBackgroundJobClient>().Enqueue<OfficeClock>(clock => clock.Sweep(CancellationToken.None));
         var options = new BackgroundJobServerOptions { WorkerCount = 1, SchedulePollingInterval = TimeSpan.FromSeconds(15), Activator = services.GetRequiredService<JobActivator>() };
         _server = new BackgroundJobServer(options, services.GetRequiredService<JobStorage>());

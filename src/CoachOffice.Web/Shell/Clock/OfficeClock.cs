@@ -1,4 +1,5 @@
 using CoachOffice.UseCases.FollowUps;
+using CoachOffice.UseCases.Ledger.Packages;
 using CoachOffice.UseCases.Lessons.Imports;
 using CoachOffice.UseCases.Media;
 using CoachOffice.UseCases.Students.Imports;
@@ -29,6 +30,14 @@ internal sealed class OfficeClock(IServiceScopeFactory scopes)
         {
             OneAtATime.Release();
         }
+    }
+
+    /// <summary>Ends packages whose last day is over.</summary>
+    [AutomaticRetry(Attempts = 0)]
+    public async Task EndPackages(CancellationToken stop)
+    {
+        await using var scope = scopes.CreateAsyncScope();
+        await scope.ServiceProvider.GetRequiredService<EndPackages>().Once(stop);
     }
 
     /// <summary>Removes files of stills and clips that no row names.</summary>

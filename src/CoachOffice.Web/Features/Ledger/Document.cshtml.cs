@@ -1,0 +1,31 @@
+using CoachOffice.Domain.Ledger;
+using CoachOffice.UseCases.Ledger.Documents;
+using CoachOffice.Web.Shell;
+using Microsoft.AspNetCore.Mvc;
+
+namespace CoachOffice.Web.Features.Ledger;
+
+/// <summary>A receipt or statement, for the printer or the post.</summary>
+public sealed class DocumentModel(ReadDocument read) : OfficePage
+{
+    [BindProperty(SupportsGet = true)]
+    public Guid Id { get; set; }
+
+    public DocumentView View { get; private set; } = null!;
+
+    public Currency Currency => Currency.Of(View.Document.Content.Currency);
+
+    /// <summary>An amount of the document's own currency.</summary>
+    public Money Of(long minor) => new(minor, Currency);
+
+    public async Task<IActionResult> OnGetAsync() => await Look() ?? Page();
+
+    private async Task<IActionResult?> Look()
+    {
+        if (Id == Guid.Empty) return NotFound();
+        var found = await read.Of(DocumentId.From(Id), Actor);
+        if (!found.TryGet(out var view)) return Refuse(found.Refusals);
+        View = view;
+        return null;
+    }
+}
