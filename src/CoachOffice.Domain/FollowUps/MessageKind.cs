@@ -15,4 +15,10 @@ public enum MessageKind
 
     /// <summary>A freed place is kept for who waits.</summary>
     WaitingOffer,
+
+    /// <summary>The receipt of a payment, to who paid.</summary>
+    Receipt,
+
+    /// <summary>What was charged and paid in a period, to who pays.</summary>
+    Statement,
 }

@@ -23,6 +23,8 @@ public static class Problems
         "no-mail" => "There is no mail address; the booking was not told by mail.",
         "booking-past" => "The lesson was over, cancelled or on again before it went out.",
         "offer-over" => "The offer had ended before it went out.",
+        "payment-reversed" => "The payment was reversed before its receipt went out.",
+        "payer-erased" => "The payer was erased before it went out.",
         "superseded" => "A newer message took its place.",
         "gave-up" => "The program stumbled over this message several times.",
         "answered" => "What it asked for was done before it went out.",

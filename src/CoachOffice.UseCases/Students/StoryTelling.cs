@@ -67,6 +67,8 @@ internal static class StoryTelling
         MessageKind.SecondLook => "A second-look prompt was",
         MessageKind.BookingInvitation => "An invitation to a lesson was",
         MessageKind.BookingCancelled => "A cancellation was",
+        MessageKind.Receipt => "A receipt was",
+        MessageKind.Statement => "A statement was",
         _ => "An offer from the waiting list was",
     };
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Net;
 using AngleSharp.Dom;
 
@@ -23,8 +22,8 @@ public sealed class MoneyPagesTests : IAsyncLifetime
     [Fact]
     public async Task A_payer_is_charged_pays_and_gets_a_receipt()
     {
-        var account = await Account("Una", "Payson");
-        await Charge(account, "Range balls", "12,00", "20");
+        var account = await _owner.OpensAccount("Una", "Payson");
+        await _owner.Charges(account, "Range balls", "12,00", "20");
         Assert.Contains("GBP\u00A012.00 owed", _owner.Text, StringComparison.Ordinal);
 
         await _owner.Open(account + "/pay");
@@ -43,7 +42,7 @@ public sealed class MoneyPagesTests : IAsyncLifetime
     [Fact]
     public async Task The_form_of_a_payment_sent_twice_is_one_payment()
     {
-        var account = await Account("Una", "Payson");
+        var account = await _owner.OpensAccount("Una", "Payson");
         await _owner.Open(account + "/pay");
         var id = _owner.Page.QuerySelector("input[name='Input.Id']")!.GetAttribute("value");
         await _owner.Send("main form", ("Input.Amount", "10"));
@@ -60,7 +59,7 @@ public sealed class MoneyPagesTests : IAsyncLifetime
     [Fact]
     public async Task A_card_number_is_refused_and_what_was_typed_stays()
     {
-        var account = await Account("Una", "Payson");
+        var account = await _owner.OpensAccount("Una", "Payson");
         await _owner.Open(account + "/pay");
         await _owner.Send("main form", ("Input.Amount", "12,50"), ("Input.Reference", "4111 1111 1111 1111"));
 
@@ -70,36 +69,15 @@ public sealed class MoneyPagesTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task A_package_is_put_on_the_list_sold_and_given_back()
-    {
-        await _owner.Open("/prices/packages");
-        await _owner.Send("main form", ("Input.Name", "Ten hours"), ("Input.Lessons", "10"), ("Input.Price", "400"), ("Input.TaxPercent", "20"));
-        Assert.Contains("Ten hours", _owner.Text, StringComparison.Ordinal);
-        var account = await Account("Una", "Payson");
-        await _owner.Open(account + "/sell");
-        await _owner.Send("main form");
-        Assert.Contains("10 of 10 left", _owner.Text, StringComparison.Ordinal);
-        Assert.Contains("GBP\u00A0400.00 owed", _owner.Text, StringComparison.Ordinal);
-
-        await _owner.Open(_owner.Page.QuerySelector("a[href^='/packages/']")!.GetAttribute("href")!);
-        await _owner.Send("form[action*='Extend']", ("LastDay", Day(500)));
-        Assert.Contains("The last day is moved", _owner.Text, StringComparison.Ordinal);
-        await _owner.Open(_owner.Page.QuerySelector("a[href^='/packages/']")!.GetAttribute("href")!);
-        await _owner.Send("form[action*='Return']");
-        Assert.Contains("given back", _owner.Text, StringComparison.Ordinal);
-        Assert.Contains("Nothing is owed", _owner.Text, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public async Task A_wrong_entry_is_reversed_and_what_is_left_written_off()
     {
-        var account = await Account("Una", "Payson");
-        await Charge(account, "Wrong", "99");
+        var account = await _owner.OpensAccount("Una", "Payson");
+        await _owner.Charges(account, "Wrong", "99");
         await _owner.Open(_owner.Page.QuerySelector("a[href$='/reverse']")!.GetAttribute("href")!);
         await _owner.Send("main form", ("Reason", "typed wrong"));
         Assert.Contains("Reversed: typed wrong", _owner.Text, StringComparison.Ordinal);
         Assert.Null(_owner.Page.QuerySelector("a[href$='/reverse']"));
-        await Charge(account, "Balls", "5");
+        await _owner.Charges(account, "Balls", "5");
         await _owner.Open(account + "/write-off");
         await _owner.Send("main form", ("Input.Text", "moved away"));
 
@@ -110,7 +88,7 @@ public sealed class MoneyPagesTests : IAsyncLifetime
     [Fact]
     public async Task Money_on_account_goes_back()
     {
-        var account = await Account("Una", "Payson");
+        var account = await _owner.OpensAccount("Una", "Payson");
         await _owner.Open(account + "/pay");
         await _owner.Send("main form", ("Input.Amount", "30"));
         await _owner.Open(account + "/refund");
@@ -124,8 +102,8 @@ public sealed class MoneyPagesTests : IAsyncLifetime
     [Fact]
     public async Task A_statement_lists_the_period()
     {
-        var account = await Account("Una", "Payson");
-        await Charge(account, "Range balls", "12,00", "20");
+        var account = await _owner.OpensAccount("Una", "Payson");
+        await _owner.Charges(account, "Range balls", "12,00", "20");
         await _owner.Open(account + "/statement");
         await _owner.Send("main form");
 
@@ -136,15 +114,15 @@ public sealed class MoneyPagesTests : IAsyncLifetime
     [Fact]
     public async Task Who_owes_stands_on_the_page_of_money_and_the_books_go_to_the_accountant()
     {
-        var account = await Account("=Una", "Payson");
-        await Charge(account, "-Range balls", "12,00", "20");
+        var account = await _owner.OpensAccount("=Una", "Payson");
+        await _owner.Charges(account, "-Range balls", "12,00", "20");
         await _owner.Open("/money");
         Assert.Contains("=Una Payson", _owner.Page.QuerySelector("table.money")!.TextContent, StringComparison.Ordinal);
         await _owner.Open("/money/earned");
         Assert.Contains("GBP\u00A010.00", _owner.Page.QuerySelector("tr.total")!.TextContent, StringComparison.Ordinal);
 
         await _owner.Open("/money/export");
-        await _owner.Send("main form", ("FirstDay", Day(-30)), ("LastDay", Day(1)));
+        await _owner.Send("main form", ("FirstDay", AccountSteps.Day(-30)), ("LastDay", AccountSteps.Day(1)));
 
         // RFC 4180: CRLF. Text that begins like a formula is escaped (OWASP ASVS 5.0.0, V1.2.10), a negative amount stays a number.
         var lines = (await _owner.Answer.Content.ReadAsStringAsync(Ct)).Split("\r\n");
@@ -158,8 +136,8 @@ public sealed class MoneyPagesTests : IAsyncLifetime
     [Fact]
     public async Task The_desk_takes_payments_and_sees_no_books()
     {
-        var account = await Account("Una", "Payson");
-        await Charge(account, "Balls", "5");
+        var account = await _owner.OpensAccount("Una", "Payson");
+        await _owner.Charges(account, "Balls", "5");
         var desk = await _owner.LetsIn(_office, "desk");
         await desk.Open(account);
         Assert.Equal(HttpStatusCode.OK, desk.Status);
@@ -175,41 +153,5 @@ public sealed class MoneyPagesTests : IAsyncLifetime
             await desk.Open(closed);
             Assert.Equal(HttpStatusCode.Forbidden, desk.Status);
         }
-    }
-
-    [Fact]
-    public async Task The_terms_of_money_stand_on_receipts()
-    {
-        await _owner.Open("/settings/money");
-        await _owner.Send("main form", ("Input.LegalName", "Hill Lane Golf Ltd"), ("Input.PostalAddress", "1 Hill Lane\nTown"), ("Input.TaxNumber", "GB 123"), ("Input.TaxMode", "exclusive"));
-        var account = await Account("Una", "Payson");
-        await Charge(account, "Balls", "10", "20");
-        Assert.Contains("GBP\u00A012.00 owed", _owner.Text, StringComparison.Ordinal);
-        await _owner.Open(account + "/statement");
-        await _owner.Send("main form");
-
-        Assert.Contains("Hill Lane Golf Ltd", _owner.Text, StringComparison.Ordinal);
-        Assert.Contains("Tax number GB 123", _owner.Text, StringComparison.Ordinal);
-    }
-
-    /// <summary>So many days from today, as a date field sends it.</summary>
-    private static string Day(int fromToday) => TimeProvider.System.GetUtcNow().AddDays(fromToday).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-
-    private async Task Charge(string account, string what, string price, string tax = "")
-    {
-        await _owner.Open(account + "/charge");
-        await _owner.Send("main form", ("Input.Lines[0].Text", what), ("Input.Lines[0].Price", price), ("Input.Lines[0].TaxPercent", tax));
-        Assert.Equal(account, _owner.Path);
-    }
-
-    /// <summary>A student with an account, opened from their page; gives its address.</summary>
-    private async Task<string> Account(string given, string family)
-    {
-        await _owner.Open("/students/new");
-        await _owner.Send("main form", ("Input.GivenName", given), ("Input.FamilyName", family), ("Input.Email", "una@example.org"));
-        await _owner.Open(_owner.Path + "/account");
-        await _owner.Send("main form");
-        Assert.StartsWith("/payers/", _owner.Path, StringComparison.Ordinal);
-        return _owner.Path;
     }
 }

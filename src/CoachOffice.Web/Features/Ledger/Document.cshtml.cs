@@ -6,7 +6,7 @@ using Microsoft.AspNetCore.Mvc;
 namespace CoachOffice.Web.Features.Ledger;
 
 /// <summary>A receipt or statement, for the printer or the post.</summary>
-public sealed class DocumentModel(ReadDocument read) : OfficePage
+public sealed class DocumentModel(ReadDocument read, MailDocument mail) : OfficePage
 {
     [BindProperty(SupportsGet = true)]
     public Guid Id { get; set; }
@@ -19,6 +19,13 @@ public sealed class DocumentModel(ReadDocument read) : OfficePage
     public Money Of(long minor) => new(minor, Currency);
 
     public async Task<IActionResult> OnGetAsync() => await Look() ?? Page();
+
+    public async Task<IActionResult> OnPostMailAsync()
+    {
+        if (await Look() is { } answer) return answer;
+        var sent = await mail.Send(DocumentId.From(Id), Actor);
+        return sent.Succeeded ? Done(OfficeLinks.To(View.Document.Id), "It goes out with the next post, within a minute.") : Refuse(sent.Refusals, "");
+    }
 
     private async Task<IActionResult?> Look()
     {

@@ -16,6 +16,8 @@ internal static class MessageWords
         MessageKind.SecondLook => "A second look",
         MessageKind.BookingInvitation => "An invitation",
         MessageKind.BookingCancelled => "A cancellation",
+        MessageKind.Receipt => "A receipt",
+        MessageKind.Statement => "A statement",
         _ => "An offer from the waiting list",
     };
 
