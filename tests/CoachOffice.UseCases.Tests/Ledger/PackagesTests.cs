@@ -22,6 +22,8 @@ public abstract class PackagesTests(OfficeFixture fixture)
         Assert.Equal(0, await End(till));
 
         till.Office.Time.Advance(TimeSpan.FromDays(31));
+        Assert.Equal(0, await End(till));
+        till.Office.Time.Advance(TimeSpan.FromDays(1));
         Assert.Equal((1, 0), (await End(till), await End(till)));
 
         Assert.Equal((-8333, 0), (await till.SumOn(LedgerAccount.Revenue), await till.SumOn(LedgerAccount.Prepaid)));
