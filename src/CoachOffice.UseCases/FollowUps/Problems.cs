@@ -23,8 +23,6 @@ public static class Problems
         "no-mail" => "There is no mail address; the booking was not told by mail.",
         "booking-past" => "The lesson was over, cancelled or on again before it went out.",
         "offer-over" => "The offer had ended before it went out.",
-        "payment-reversed" => "The payment was reversed before its receipt went out.",
-        "payer-erased" => "The payer was erased before it went out.",
         "superseded" => "A newer message took its place.",
         "gave-up" => "The program stumbled over this message several times.",
         "answered" => "What it asked for was done before it went out.",
@@ -34,6 +32,13 @@ public static class Problems
         "messages-stopped" => "The student asked for no more reminders.",
         "gate-opened" => "The stage was finished before.",
         "plan-completed" or "plan-revoked" or "plan-replaced" or "plan-not-active" => "The plan ended before.",
+        _ => OfMoney(code),
+    };
+
+    private static string OfMoney(string code) => code switch
+    {
+        "payment-reversed" => "The payment was reversed before its receipt went out.",
+        "payer-erased" => "The payer was erased before it went out.",
         _ => code,
     };
 }
