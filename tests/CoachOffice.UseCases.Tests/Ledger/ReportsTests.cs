@@ -103,7 +103,7 @@ public abstract class ReportsTests(OfficeFixture fixture)
 
         var letter = await MimeMessage.LoadAsync(Assert.Single(Directory.GetFiles(Path.Combine(till.Office.Folder, "mail"))));
         Assert.Equal("una@example.org", letter.To.Mailboxes.Single().Address);
-        var body = letter.TextBody.Replace('\u00A0', ' ');
+        var body = letter.TextBody!.Replace('\u00A0', ' ');
         Assert.Contains("receipt R 2026-0001", letter.Subject, StringComparison.Ordinal);
         Assert.Contains("GBP 60.00 came on 2 March 2026 (cash)", body, StringComparison.Ordinal);
         Assert.Contains("- 2 March 2026: Fitting, GBP 60.00", body, StringComparison.Ordinal);
