@@ -32,6 +32,9 @@ public sealed class BookingEffects(SeatMoney money, BookingMessages messages)
         if (!end.WasHeld) await messages.Cancelled(booking, seat, stop);
     }
 
+    /// <summary>Several bookings of a row were cancelled at once: students are told once.</summary>
+    public Task RestCancelled(IReadOnlyList<Booking> bookings, CancellationToken stop) => messages.SeriesCancelled(bookings, stop);
+
     /// <summary>A cancelled seat is booked again.</summary>
     public async Task TakenBack(Booking booking, Seat seat, Actor actor, CancellationToken stop)
     {

@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+using System.Text;
 using CoachOffice.Data;
 using CoachOffice.Domain.Bookings;
 using CoachOffice.Domain.FollowUps;
@@ -32,7 +34,8 @@ public sealed class BookingMessages(OfficeDb db, OfficeMessages office, Practice
     /// <summary>A row of bookings was made: each student in it gets one letter for the whole row.</summary>
     public async Task SeriesBooked(IReadOnlyList<Booking> bookings, CancellationToken stop = default)
     {
-        foreach (var student in StudentsOf(bookings, s => s.Counts)) await WriteSeries(MessageKind.BookingInvitation, bookings, student, stop);
+        ArgumentNullException.ThrowIfNull(bookings);
+        foreach (var student in bookings.SelectMany(b => b.Seats).Where(s => s.Counts).Select(s => s.StudentId).Distinct()) await WriteSeries(MessageKind.BookingInvitation, bookings, student, stop);
     }
 
     /// <summary>Another time, coach or place for one booking: everybody in it is told.</summary>
@@ -43,16 +46,6 @@ public sealed class BookingMessages(OfficeDb db, OfficeMessages office, Practice
         {
             await End(booking.Id.Value, seat.StudentId, MessageKind.BookingInvitation, stop);
             await Invite(booking, seat, stop);
-        }
-    }
-
-    /// <summary>Several bookings of a row were moved at once: one letter for the whole row as it is now.</summary>
-    public async Task SeriesMoved(IReadOnlyList<Booking> bookings, CancellationToken stop = default)
-    {
-        foreach (var student in StudentsOf(bookings, s => s.Counts))
-        {
-            await End(SeriesOf(bookings), student, MessageKind.BookingInvitation, stop);
-            await WriteSeries(MessageKind.BookingInvitation, bookings, student, stop);
         }
     }
 
@@ -69,14 +62,17 @@ public sealed class BookingMessages(OfficeDb db, OfficeMessages office, Practice
         if (told || !waits) await Write(MessageKind.BookingCancelled, booking, seat, stop);
     }
 
-    /// <summary>The whole rest of a row was cancelled: one letter for each student.</summary>
+    /// <summary>Several bookings of a row were cancelled at once: who was told of the row gets one letter in place of one for each. Called after <see cref="Cancelled"/>, before saving.</summary>
     public async Task SeriesCancelled(IReadOnlyList<Booking> bookings, CancellationToken stop = default)
     {
-        foreach (var student in StudentsOf(bookings, s => s.Status is SeatStatus.Released or SeatStatus.CancelledLate))
+        ArgumentNullException.ThrowIfNull(bookings);
+        var subjects = bookings.Select(b => b.Id.Value).ToHashSet();
+        var single = db.Messages.Local.Where(m => m.Kind == MessageKind.BookingCancelled && m.SubjectId is { } about && subjects.Contains(about)).ToList();
+        foreach (var letters in single.GroupBy(m => m.StudentId!.Value).Where(g => g.Count() > 1))
         {
-            var told = await WasTold([SeriesOf(bookings)], student, stop);
-            if (await End(SeriesOf(bookings), student, MessageKind.BookingInvitation, stop) > 0 && !told) continue;
-            await WriteSeries(MessageKind.BookingCancelled, bookings, student, stop);
+            if (!await WasTold([SeriesOf(bookings)], letters.Key, stop)) continue;
+            db.Messages.RemoveRange(letters);
+            await WriteSeries(MessageKind.BookingCancelled, bookings, letters.Key, stop);
         }
     }
 
@@ -94,7 +90,7 @@ public sealed class BookingMessages(OfficeDb db, OfficeMessages office, Practice
         office.Write(Due(kind, seat.StudentId, booking.Id.Value, $"{seat.Id.Value:N}.{booking.Sequence}"), stop);
 
     private Task WriteSeries(MessageKind kind, IReadOnlyList<Booking> bookings, StudentId student, CancellationToken stop) =>
-        office.Write(Due(kind, student, SeriesOf(bookings), $"{bookings.Count}.{bookings.Sum(b => b.Sequence)}"), stop);
+        office.Write(Due(kind, student, SeriesOf(bookings), Fingerprint(bookings)), stop);
 
     private DueMessage Due(MessageKind kind, StudentId student, Guid subject, string occasion) => new()
     {
@@ -124,11 +120,9 @@ public sealed class BookingMessages(OfficeDb db, OfficeMessages office, Practice
     private IQueryable<Message> Invitations(Guid[] subjects, StudentId student) =>
         db.Messages.Where(m => m.StudentId == student && m.SubjectId != null && subjects.Contains(m.SubjectId.Value) && m.Kind == MessageKind.BookingInvitation);
 
-    private static Guid SeriesOf(IReadOnlyList<Booking> bookings) => bookings[0].SeriesId!.Value.Value;
+    // Which bookings in which revision: the same deed twice is one letter, any other another.
+    private static string Fingerprint(IReadOnlyList<Booking> bookings) =>
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join(' ', bookings.Select(b => $"{b.Id.Value:N}.{b.Sequence}")))))[..32];
 
-    private static IEnumerable<StudentId> StudentsOf(IReadOnlyList<Booking> bookings, Func<Seat, bool> which)
-    {
-        ArgumentNullException.ThrowIfNull(bookings);
-        return bookings.SelectMany(b => b.Seats).Where(which).Select(s => s.StudentId).Distinct();
-    }
+    private static Guid SeriesOf(IReadOnlyList<Booking> bookings) => bookings[0].SeriesId!.Value.Value;
 }

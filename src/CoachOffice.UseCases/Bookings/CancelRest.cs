@@ -8,7 +8,7 @@ using Microsoft.EntityFrameworkCore;
 namespace CoachOffice.UseCases.Bookings;
 
 /// <summary>Cancels a lesson of a row and all that come after it, as the practice's wish; those that took place stay.</summary>
-public sealed class CancelRest(OfficeDb db, CancelBooking cancel, BookingDoor door)
+public sealed class CancelRest(OfficeDb db, CancelBooking cancel, BookingDoor door, BookingEffects effects)
 {
     /// <summary>How many were cancelled, or why none.</summary>
     public async Task<Outcome<int>> From(BookingId id, CancelReason reason, Actor actor, CancellationToken stop = default)
@@ -26,6 +26,7 @@ public sealed class CancelRest(OfficeDb db, CancelBooking cancel, BookingDoor do
             if (await cancel.Cancel(booking, reason, actor, stop) is { } against) return against;
         }
 
+        await effects.RestCancelled(open, stop);
         if (await door.Keep(id, actor, "series-cancelled", stop) != Saved.Yes) return new Refusal(Clash.Code, "Somebody else changed one of these lessons at the same moment. Look again, then repeat it.");
         await transaction.CommitAsync(stop);
         return open.Count;

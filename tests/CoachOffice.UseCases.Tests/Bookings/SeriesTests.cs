@@ -2,6 +2,7 @@ using CoachOffice.Domain.Bookings;
 using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Students;
 using CoachOffice.UseCases.Bookings;
+using CoachOffice.UseCases.FollowUps;
 using CoachOffice.UseCases.Tests.Fixtures;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
@@ -72,6 +73,19 @@ public abstract class SeriesTests(OfficeFixture fixture)
         await diary.Book(diary.At(First.PlusDays(14), await diary.Student("Bob")));
     }
 
+    [Fact]
+    public async Task A_row_booked_and_its_rest_cancelled_are_one_letter_each()
+    {
+        var (diary, ann) = await New();
+        var row = await Book(diary, ann, "FREQ=WEEKLY;COUNT=4");
+        Assert.Equal(1, await Letters(diary));
+
+        await diary.Office.Must((CancelRest cancel) => cancel.From(row.Bookings[1], CancelReason.ByPractice, diary.Office.Desk));
+
+        Assert.Equal(1, await Letters(diary));
+        Assert.Equal([MessageKind.BookingInvitation, MessageKind.BookingCancelled], await diary.Office.Read(db => db.Messages.OrderBy(m => m.CreatedAt).Select(m => m.Kind).ToListAsync()));
+    }
+
     [Theory]
     [InlineData("FREQ=WEEKLY")]
     [InlineData("FREQ=WEEKLY;COUNT=1")]
@@ -86,6 +100,12 @@ public abstract class SeriesTests(OfficeFixture fixture)
     private static SeriesForm Form(Diary diary, StudentId student, string rule, bool skip = false) => new(diary.At(First, student), rule, skip);
 
     private static Task<SeriesBooked> Book(Diary diary, StudentId student, string rule, bool skip = false) => diary.Office.Must((BookSeries book) => book.As(Form(diary, student, rule, skip), diary.Office.Desk));
+
+    private static async Task<int> Letters(Diary diary)
+    {
+        diary.Office.Time.Advance(TimeSpan.FromMinutes(2));
+        return (await diary.Office.Do((SweepMessages sweep) => sweep.Once(CancellationToken.None))).Sent;
+    }
 
     private static Task<List<Booking>> Read(Diary diary) => diary.Office.Read(db => db.Bookings.AsNoTracking().OrderBy(b => b.Starts).ToListAsync());
 

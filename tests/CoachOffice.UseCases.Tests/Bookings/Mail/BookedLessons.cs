@@ -92,8 +92,10 @@ internal sealed class BookedLessons(TestOffice office)
         var row = (await db.Bookings.Include(b => b.Seats).Where(b => b.SeriesId == series).OrderBy(b => b.Starts).ToListAsync()).Skip(from).ToList();
         foreach (var booking in row.Where(b => b.IsOn))
         {
-            foreach (var seat in booking.Seats.Where(s => s.IsOpen).ToList()) booking.Release(seat.Id, SeatStatus.Released, office.Now);
+            var seats = booking.Seats.Where(s => s.IsOpen).ToList();
+            foreach (var seat in seats) booking.Release(seat.Id, SeatStatus.Released, office.Now);
             booking.Cancel(office.Now);
+            foreach (var seat in seats) await messages.Cancelled(booking, seat);
         }
 
         await messages.SeriesCancelled(row);
