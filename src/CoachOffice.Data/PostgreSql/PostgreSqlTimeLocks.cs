@@ -14,6 +14,16 @@ internal sealed class PostgreSqlTimeLocks(OfficeDb db) : ITimeLocks
         foreach (var key in holders.Select(KeyOf).Distinct().Order()) await db.Database.ExecuteSqlAsync($"SELECT pg_advisory_xact_lock({key})", stop);
     }
 
+    public async Task<bool> Try(IReadOnlyList<TimeHolder> holders, CancellationToken stop)
+    {
+        foreach (var key in holders.Select(KeyOf).Distinct().Order())
+        {
+            if (!await db.Database.SqlQuery<bool>($"SELECT pg_try_advisory_xact_lock({key}) AS \"Value\"").SingleAsync(stop)) return false;
+        }
+
+        return true;
+    }
+
     // Two holders that share a key only wait for each other once more than needed.
     private static long KeyOf(TimeHolder holder)
     {

@@ -8,4 +8,10 @@ internal sealed class SqliteTimeLocks(OfficeDb db) : ITimeLocks
 {
     public Task Hold(IReadOnlyList<TimeHolder> holders, CancellationToken stop) =>
         db.Database.CurrentTransaction is null ? throw new InvalidOperationException("Begin a transaction before asking for time.") : Task.CompletedTask;
+
+    public async Task<bool> Try(IReadOnlyList<TimeHolder> holders, CancellationToken stop)
+    {
+        await Hold(holders, stop);
+        return true;
+    }
 }

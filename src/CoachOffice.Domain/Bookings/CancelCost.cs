@@ -23,6 +23,15 @@ public sealed record CancelCost(bool IsLate, long FeeMinor, bool TakesCredit, In
         return Share(seat, terms.LateFeePercent, terms.LateTakesCredit) with { IsLate = true, FreeUntil = freeUntil };
     }
 
+    /// <summary>Of cancelling once the notice is over, whenever that is; said before a seat is booked.</summary>
+    public static CancelCost AfterNotice(BookingTerms terms, Booking booking, Seat seat)
+    {
+        ArgumentNullException.ThrowIfNull(terms);
+        ArgumentNullException.ThrowIfNull(booking);
+        ArgumentNullException.ThrowIfNull(seat);
+        return Share(seat, terms.LateFeePercent, terms.LateTakesCredit) with { IsLate = true, FreeUntil = booking.Starts - Duration.FromHours(terms.NoticeHours) };
+    }
+
     /// <summary>Of not coming.</summary>
     public static CancelCost OfNoShow(BookingTerms terms, Booking booking, Seat seat)
     {

@@ -8,7 +8,7 @@ using Microsoft.EntityFrameworkCore;
 namespace CoachOffice.UseCases.Bookings;
 
 /// <summary>Books a lesson for one or more students. The same form sent twice is one booking; two forms for one time are one booking and one refusal.</summary>
-public sealed class BookLesson(OfficeDb db, BookingDoor door, BookingFacts facts, TakeTime take, BookingEffects effects)
+public sealed class BookLesson(OfficeDb db, BookingDoor door, NewLesson lesson, BookingEffects effects)
 {
     /// <summary>The booking's id, or why not.</summary>
     public async Task<Outcome<BookingId>> As(BookingForm form, Actor actor, CancellationToken stop = default)
@@ -45,14 +45,8 @@ public sealed class BookLesson(OfficeDb db, BookingDoor door, BookingFacts facts
     /// <summary>Adds a booking to the caller's transaction, its time taken, without saving: one of a series, or a student's own.</summary>
     internal async Task<Outcome<Booking>> Add(BookingForm form, CancellationToken stop)
     {
-        var checkedFacts = await facts.Of(form, stop);
-        if (!checkedFacts.TryGet(out var asked)) return Outcome<Booking>.Refused(checkedFacts.Refusals);
-        var zone = await door.Zone(stop);
-        var time = new BookedTime(form.Start, zone.Id, form.Minutes ?? asked.Offering.Minutes, asked.Offering.BufferMinutes);
-        var booking = Booking.Of(form.Id ?? BookingId.From(door.NewId()), asked.Offering, time, new BookingWhere(form.CoachId, form.PlaceId, form.ResourceId), door.Now);
-        booking.Write(form.Note);
-        foreach (var student in form.Students) booking.Seat(SeatId.From(door.NewId()), student, SeatTerms.Of(asked.Offering, form.HeldUntil), door.Now);
-        if (await take.For(booking, asked.Bays, stop) is { } against) return against;
+        var made = await lesson.Of(form, stop);
+        if (!made.TryGet(out var booking)) return made;
         db.Bookings.Add(booking);
         foreach (var seat in booking.Seats) await effects.Seated(booking, seat, stop);
         return booking;

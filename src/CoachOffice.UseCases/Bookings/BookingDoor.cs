@@ -4,13 +4,15 @@ using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Bookings;
 using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.Bookings.Waiting;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 using NodaTime;
 
 namespace CoachOffice.UseCases.Bookings;
 
 /// <summary>What every deed on a booking does alike: version, all or nothing, an audit row, a clear refusal when the time is gone.</summary>
-public sealed class BookingDoor(OfficeDb db, ITimeLocks locks, AuditTrail trail, PracticeClock clock, INewIds ids)
+public sealed class BookingDoor(OfficeDb db, ITimeLocks locks, KeepBooking keep, PracticeClock clock, INewIds ids)
 {
     /// <summary>Now, to the millisecond.</summary>
     public Instant Now => clock.Now;
@@ -34,6 +36,7 @@ public sealed class BookingDoor(OfficeDb db, ITimeLocks locks, AuditTrail trail,
         var booking = await db.Bookings.Include(b => b.Seats).SingleOrDefaultAsync(b => b.Id == deed.Booking, stop);
         if (booking is null) return BookingRefusals.NotFound;
         if (deed.Version is { } shown && booking.Version != shown) return await Changed(deed.Booking, stop);
+        var before = Standing.Of(booking);
         if (await change(booking) is { } against)
         {
             db.ChangeTracker.Clear();
@@ -44,25 +47,23 @@ public sealed class BookingDoor(OfficeDb db, ITimeLocks locks, AuditTrail trail,
         db.Entry(booking).Property(b => b.Note).IsModified = true;
         return await Keep(booking.Id, deed.Actor, deed.Action, stop) switch
         {
-            Saved.Yes => await Commit(transaction, booking.Id, stop),
+            Saved.Yes => await Commit(transaction, before, booking, stop),
             Saved.TimeTaken => BookingRefusals.Taken,
             _ => await Changed(deed.Booking, stop),
         };
     }
 
     /// <summary>Saves the caller's changes with their audit row.</summary>
-    public async Task<Saved> Keep(BookingId booking, Actor actor, string action, CancellationToken stop)
-    {
-        trail.Add(actor, action, AuditSubject.Of(booking));
-        var saved = await db.TrySave(stop);
-        if (saved != Saved.Yes) db.ChangeTracker.Clear();
-        return saved;
-    }
+    public Task<Saved> Keep(BookingId booking, Actor actor, string action, CancellationToken stop) => keep.As(booking, actor, action, stop);
 
-    private static async Task<Outcome<BookingId>> Commit(Microsoft.EntityFrameworkCore.Storage.IDbContextTransaction transaction, BookingId booking, CancellationToken stop)
+    /// <summary>Offers what a saved change freed to who waits, before the caller commits.</summary>
+    public Task Offer(Standing before, Booking booking, CancellationToken stop) => keep.Offer(before, booking, stop);
+
+    private async Task<Outcome<BookingId>> Commit(IDbContextTransaction transaction, Standing before, Booking booking, CancellationToken stop)
     {
+        await keep.Offer(before, booking, stop);
         await transaction.CommitAsync(stop);
-        return booking;
+        return booking.Id;
     }
 
     private async Task<Refusal> Changed(BookingId booking, CancellationToken stop)

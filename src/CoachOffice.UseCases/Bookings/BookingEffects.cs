@@ -10,6 +10,13 @@ public sealed class BookingEffects(SeatMoney money, BookingMessages messages)
     /// <summary>A seat is booked or held: a credit is reserved where there is one.</summary>
     public Task Seated(Booking booking, Seat seat, CancellationToken stop) => money.Booked(booking, seat, stop);
 
+    /// <summary>A freed seat is kept for who waits: a credit is reserved, and the person is told until when.</summary>
+    public async Task Offered(WaitingPlace waiting, Booking booking, Seat seat, CancellationToken stop)
+    {
+        await money.Booked(booking, seat, stop);
+        await messages.Offered(waiting, booking, stop);
+    }
+
     /// <summary>A seat is booked for sure: the student is told.</summary>
     public Task Told(Booking booking, Seat seat, CancellationToken stop) => messages.Booked(booking, seat, stop);
 

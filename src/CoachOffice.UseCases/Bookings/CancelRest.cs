@@ -3,6 +3,7 @@ using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Bookings;
 using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.Bookings.Waiting;
 using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.UseCases.Bookings;
@@ -21,6 +22,7 @@ public sealed class CancelRest(OfficeDb db, CancelBooking cancel, BookingDoor do
         var rest = await db.Bookings.Include(b => b.Seats).Where(b => b.SeriesId == series && b.Starts >= first.Starts && b.Status == BookingStatus.Confirmed).OrderBy(b => b.Starts).ToListAsync(stop);
         var open = rest.Where(b => b.Seats.All(s => s.Status is not (SeatStatus.Attended or SeatStatus.NoShow))).ToList();
         if (open.Count == 0) return BookingRefusals.Over;
+        var before = open.Select(b => (Standing: Standing.Of(b), Booking: b)).ToList();
         foreach (var booking in open)
         {
             if (await cancel.Cancel(booking, reason, actor, stop) is { } against) return against;
@@ -28,6 +30,7 @@ public sealed class CancelRest(OfficeDb db, CancelBooking cancel, BookingDoor do
 
         await effects.RestCancelled(open, stop);
         if (await door.Keep(id, actor, "series-cancelled", stop) != Saved.Yes) return new Refusal(Clash.Code, "Somebody else changed one of these lessons at the same moment. Look again, then repeat it.");
+        foreach (var (standing, booking) in before) await door.Offer(standing, booking, stop);
         await transaction.CommitAsync(stop);
         return open.Count;
     }

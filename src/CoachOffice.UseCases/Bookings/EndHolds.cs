@@ -25,6 +25,7 @@ public sealed class EndHolds(OfficeDb db, IClock clock)
         {
             booking.Release(seat.Id, SeatStatus.Lapsed, now);
             seat.PayFrom(null);
+            if (await db.WaitingPlaces.SingleOrDefaultAsync(w => w.OfferedSeat == seat.Id && w.Status == WaitingStatus.Offered, stop) is { } offered) offered.PassBy();
         }
 
         var keep = booking.IsOn ? TimeHolder.AllOf(booking).Select(h => h.Id).ToList() : [];

@@ -20,7 +20,7 @@ public sealed class FindFreeTimes(OfficeDb db, PracticeClock clock, ReadBookingT
         if (offering is null || offering.Kind == OfferingKind.RemoteReview || (actor.Policy is null && question.Moving is null && !(offering.IsBookable && offering.ArchivedAt is null))) return new Refusal("offering-not-found", "This is not offered any more.", nameof(question.OfferingId));
         var wish = await Wish(offering, question, actor, stop);
         if (wish.Starts.End <= wish.Starts.Start) return Array.Empty<FreeTime>();
-        var asked = new DiaryQuestion(offering, await Coaches(offering, question, stop), new DateInterval(question.From, question.Until), question.Student, question.Moving);
+        var asked = new DiaryQuestion(offering, await Coaches(offering, question, stop), new DateInterval(question.From, question.Until), question.Student, question.Moving) { ByStudent = actor.Policy is null };
         return Outcome<IReadOnlyList<FreeTime>>.Of(FreeTimes.In(await diary.For(asked, stop), wish));
     }
 

@@ -39,14 +39,26 @@ public sealed class ReadDiary(OfficeDb db, CoachHours hours, PracticeClock clock
     {
         List<Guid> holders = [.. question.Coaches.Select(c => c.Value), .. bays.Select(b => b.Value)];
         if (question.Student is { } student) holders.Add(student.Value);
-        var (from, until, now, moving) = (within.Start - TakenTime.Longest - LongestWay, within.End + TakenTime.Longest + LongestWay, clock.Now, question.Moving);
+        var (from, until, moving) = (within.Start - TakenTime.Longest - LongestWay, within.End + TakenTime.Longest + LongestWay, question.Moving);
+
+        // What was held and has run out is free, also before the clock has come round to end it. Students wait for the clock: it asks who is in line first.
+        var over = question.ByStudent ? clock.Now - Duration.FromMinutes(1) : clock.Now;
         var rows = await (from taken in db.TakenTimes
                           join booking in db.Bookings on taken.BookingId equals booking.Id
                           where holders.Contains(taken.Holder) && taken.From > @from && taken.From < until
                           select new { taken.Holder, taken.From, taken.Until, booking.Id, booking.PlaceId, booking.HeldUntil }).ToListAsync(stop);
 
-        // What was held and has run out is free, also before the clock has come round to end it.
-        return rows.Where(r => r.Id != moving && !(r.HeldUntil <= now)).Select(r => (r.Holder, r.PlaceId, new Interval(r.From, r.Until)));
+        var dropped = await OwnHolds(question, rows.Where(r => r.HeldUntil is not null && r.Holder == question.Student?.Value).Select(r => r.Id).ToList(), stop);
+        return rows.Where(r => r.Id != moving && !(r.HeldUntil <= over) && !dropped.Contains(r.Id)).Select(r => (r.Holder, r.PlaceId, new Interval(r.From, r.Until)));
+    }
+
+    /// <summary>What the student only keeps is let go when they choose another time; what the waiting list offers them is not.</summary>
+    private async Task<IReadOnlyList<BookingId>> OwnHolds(DiaryQuestion question, List<BookingId> held, CancellationToken stop)
+    {
+        if (!question.ByStudent || held.Count == 0 || question.Student is not { } student) return [];
+        var offered = db.Seats.Where(s => db.WaitingPlaces.Any(w => w.OfferedSeat == s.Id && w.StudentId == student && w.Status == WaitingStatus.Offered)).Select(s => s.BookingId);
+        var offers = await offered.ToListAsync(stop);
+        return [.. held.Except(offers)];
     }
 
     private async Task<IEnumerable<CoachTaken>> Busy(IReadOnlyList<AccountId> coaches, Interval within, CancellationToken stop)

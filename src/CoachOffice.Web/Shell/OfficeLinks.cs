@@ -23,6 +23,9 @@ internal static class OfficeLinks
     /// <summary>A student's own lessons, behind a private link.</summary>
     public const string MyLessons = "/my-lessons";
 
+    /// <summary>One of them.</summary>
+    public static string MyLesson(BookingId booking) => $"{MyLessons}/{booking.Value}";
+
     public static string To(StudentId student) => $"/students/{student.Value}";
 
     public const string Groups = "/students/groups";

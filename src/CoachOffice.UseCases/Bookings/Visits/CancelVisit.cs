@@ -18,11 +18,19 @@ public sealed class CancelVisit(OfficeDb db, BookingDoor door, ReleaseSeat relea
     public async Task<Outcome<BookingId>> Of(BookingId id, bool knowsItIsLate, VisitPass pass, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(pass);
+        var before = await Seats(id, pass, stop);
+        if (before.Count == 0) return VisitRefusals.NotFound;
+        if (!before.Exists(s => s.Counts)) return id;
+        var cancelled = await door.Change(new BookingDeed(id, null, Actor.Student, "visit-cancelled"), booking => Cancel(booking, knowsItIsLate, pass, stop), stop);
+
+        // Two presses at once: the second finds what the first did.
+        return cancelled.Succeeded || (await Seats(id, pass, stop)).Exists(s => s.Counts) ? cancelled : id;
+    }
+
+    private Task<List<Seat>> Seats(BookingId id, VisitPass pass, CancellationToken stop)
+    {
         var student = pass.StudentId;
-        var theirs = await db.Seats.AsNoTracking().Where(s => s.BookingId == id && s.StudentId == student).ToListAsync(stop);
-        if (theirs.Count == 0) return VisitRefusals.NotFound;
-        if (!theirs.Exists(s => s.Counts)) return id;
-        return await door.Change(new BookingDeed(id, null, Actor.Student, "visit-cancelled"), booking => Cancel(booking, knowsItIsLate, pass, stop), stop);
+        return db.Seats.AsNoTracking().Where(s => s.BookingId == id && s.StudentId == student).ToListAsync(stop);
     }
 
     private async Task<Refusal?> Cancel(Booking booking, bool knowsItIsLate, VisitPass pass, CancellationToken stop)
@@ -32,6 +40,6 @@ public sealed class CancelVisit(OfficeDb db, BookingDoor door, ReleaseSeat relea
         if (booking.Starts <= now) return VisitRefusals.Begun;
         if (CancelCost.Of(await door.Terms(stop), booking, seat, now).IsLate && !knowsItIsLate) return VisitRefusals.Changed;
         if (seat.Status == SeatStatus.Held && await db.WaitingPlaces.SingleOrDefaultAsync(w => w.OfferedSeat == seat.Id && w.Status == WaitingStatus.Offered, stop) is { } offered) offered.Leave();
-        return await release.Release(booking, seat.Id, CancelReason.ByStudent, now, stop);
+        return await release.Release(booking, seat.Id, CancelReason.ByStudent, (Actor.Student, now), stop);
     }
 }

@@ -25,6 +25,6 @@ public sealed class HoldSeat(OfficeDb db, BookingDoor door, AddSeat add, OwnHold
         await holds.LetGo(pass.StudentId, stop);
         var until = Instant.Min(door.Now + Duration.FromMinutes(terms.HoldMinutes), booking.Starts);
         var held = await door.Change(new BookingDeed(id, null, Actor.Student, "visit-held"), async b => (await add.Add(b, pass.StudentId, until, stop)).Refusals is [var against, ..] ? against : null, stop);
-        return held.Succeeded || held.Refusals[0].Code != "booking-full" ? held : new Refusal("booking-full", "The last place was taken a moment ago. You can wait for one to become free.");
+        return held.Succeeded ? held : VisitRefusals.Told(held.Refusals);
     }
 }

@@ -25,7 +25,7 @@ public sealed class HoldVisit(OfficeDb db, BookingDoor door, BookLesson book, Fi
         if (!made.Succeeded)
         {
             db.ChangeTracker.Clear();
-            return made.Refusals[0].Code == BookingRefusals.TakenCode ? VisitRefusals.Gone : Outcome<BookingId>.Refused(made.Refusals);
+            return VisitRefusals.Told(made.Refusals);
         }
 
         switch (await door.Keep(form.Id, Actor.Student, "visit-held", stop))

@@ -17,7 +17,7 @@ public sealed class OwnHolds(OfficeDb db, BookingDoor door, ReleaseSeat release)
             .Select(s => new { s.Id, s.BookingId }).ToListAsync(stop);
         foreach (var seat in held)
         {
-            await door.Change(new BookingDeed(seat.BookingId, null, Actor.Student, "hold-let-go"), b => release.Release(b, seat.Id, CancelReason.ByStudent, door.Now, stop), stop);
+            await door.Change(new BookingDeed(seat.BookingId, null, Actor.Student, "hold-let-go"), b => release.Release(b, seat.Id, CancelReason.ByStudent, (Actor.Student, door.Now), stop), stop);
             db.ChangeTracker.Clear();
         }
     }

@@ -5,7 +5,7 @@ using NodaTime;
 namespace CoachOffice.UseCases.Bookings.Waiting;
 
 /// <summary>Keeps a seat for somebody in line and tells them, in the caller's transaction.</summary>
-public sealed class KeepForWaiting(ReadBookingTerms terms, PracticeClock clock, INewIds ids, BookingMessages messages)
+public sealed class KeepForWaiting(ReadBookingTerms terms, PracticeClock clock, INewIds ids, BookingEffects effects)
 {
     internal Guid NewId() => ids.Next();
 
@@ -27,6 +27,6 @@ public sealed class KeepForWaiting(ReadBookingTerms terms, PracticeClock clock, 
     internal Task For(WaitingPlace waiting, Booking booking, Seat seat, CancellationToken stop)
     {
         waiting.Offer(seat.Id, seat.HeldUntil!.Value);
-        return messages.Offered(waiting, booking, stop);
+        return effects.Offered(waiting, booking, seat, stop);
     }
 }

@@ -1,3 +1,4 @@
+using CoachOffice.UseCases.Bookings.Waiting;
 using CoachOffice.UseCases.FollowUps;
 using CoachOffice.UseCases.Ledger.Packages;
 using CoachOffice.UseCases.Lessons.Imports;
@@ -22,6 +23,7 @@ internal sealed class OfficeClock(IServiceScopeFactory scopes)
         {
             await using var scope = scopes.CreateAsyncScope();
             await scope.ServiceProvider.GetRequiredService<SweepMessages>().Once(stop);
+            await scope.ServiceProvider.GetRequiredService<LapseHolds>().Due(stop);
             await scope.ServiceProvider.GetRequiredService<SweepDeviceFiles>().Once(stop);
             await scope.ServiceProvider.GetRequiredService<SweepStudentFiles>().Once(stop);
             await scope.ServiceProvider.GetRequiredService<SweepSignposts>().Once(stop);

@@ -1,4 +1,5 @@
 using CoachOffice.Domain.Bookings;
+using CoachOffice.Domain.FollowUps;
 using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Bookings.Visits;
 using CoachOffice.UseCases.Tests.Fixtures;
@@ -25,6 +26,18 @@ public abstract class VisitTests(OfficeFixture fixture)
 
         Assert.Equal((BookingStatus.Confirmed, SeatStatus.Booked), ((await guest.Booking(id)).Status, (await guest.Visits(ann))[0].Status));
         Assert.Equal(2, (await guest.Booking(id)).Version);
+        Assert.Equal([(MessageKind.BookingInvitation, ann.StudentId)], await guest.Office.Read(db => db.Messages.Select(m => new ValueTuple<MessageKind, Domain.Students.StudentId>(m.Kind, m.StudentId!.Value)).ToListAsync()));
+    }
+
+    [Fact]
+    public async Task An_archived_student_is_sent_to_the_practice()
+    {
+        var (guest, ann) = await New();
+        await guest.Office.Must((UseCases.Students.ArchiveStudent archive) => archive.Now(ann.StudentId, guest.Office.Owner));
+
+        var refusal = (await guest.Office.Refuses((HoldVisit hold) => hold.For(guest.At(10), ann)))[0];
+
+        Assert.Equal("You cannot book here any more. Ask the practice.", refusal.Sentence);
     }
 
     [Fact]
@@ -38,7 +51,7 @@ public abstract class VisitTests(OfficeFixture fixture)
         Assert.Equal(1, await guest.Office.Read(db => db.Bookings.CountAsync()));
         Assert.Equal("time-gone", (await guest.Office.Refuses((HoldVisit hold) => hold.For(guest.At(10), bob)))[0].Code);
         Assert.Equal("lesson-not-found", (await guest.Office.Refuses((HoldVisit hold) => hold.For(form, bob)))[0].Code);
-        foreach (var wrong in new[] { guest.At(12), guest.At(8), guest.At(9, 30), guest.At(9) with { CoachId = guest.Office.Owner.Account!.Value }, guest.At(9) with { PlaceId = guest.Diary.Links }, guest.At(9) with { Start = new(2026, 3, 3, 9, 0) } })
+        foreach (var wrong in new[] { guest.At(12), guest.At(8), guest.At(9, 30), guest.At(9) with { CoachId = guest.Office.Owner.Account!.Value }, guest.At(9) with { PlaceId = guest.Diary.Links }, guest.At(9) with { Start = new(2026, 2, 24, 9, 0) } })
             Assert.Equal("time-gone", (await guest.Office.Refuses((HoldVisit hold) => hold.For(wrong, bob)))[0].Code);
     }
 
@@ -88,6 +101,8 @@ public abstract class VisitTests(OfficeFixture fixture)
         await guest.Cancel(id, ann);
 
         Assert.Equal(SeatStatus.CancelledLate, (await guest.Visits(ann))[0].Status);
+        var charged = Assert.Single(await guest.Office.Read(db => db.LedgerEntries.Include(e => e.Postings).ToListAsync()));
+        Assert.Equal((ann.StudentId, 2250L), (charged.StudentId, charged.Postings.Single(p => p.Account == Domain.Ledger.LedgerAccount.Receivable).AmountMinor));
     }
 
     [Fact]
@@ -145,21 +160,6 @@ public abstract class VisitTests(OfficeFixture fixture)
         Assert.Equal((SeatStatus.Booked, false), ((await guest.Visits(ann))[0].Status, (await guest.Visits(ann))[0].MayMove));
         await guest.Cancel(group, ann);
         Assert.Equal((BookingStatus.Confirmed, 1), ((await guest.Booking(group)).Status, (await guest.Booking(group)).FreeSeats));
-    }
-
-    [Fact]
-    public async Task Whoever_holds_nothing_books_nothing_and_a_revoked_link_opens_nothing()
-    {
-        var (guest, ann) = await New();
-        var link = await guest.Office.Must((IssueVisitLink issue) => issue.For(ann.StudentId, guest.Office.Desk));
-        var token = link.Segments[^1];
-        Assert.Equal(ann.StudentId, (await guest.Office.Do((PrivateLinks links) => links.OpenVisits(token)))!.StudentId);
-
-        Assert.Equal(1, (await guest.Office.Do((ReadVisitLinks read) => read.Of(ann.StudentId)))!.Open);
-        Assert.Equal(1, await guest.Office.Must((RevokeVisitLinks revoke) => revoke.Of(ann.StudentId, guest.Office.Desk)));
-
-        Assert.Null(await guest.Office.Do((PrivateLinks links) => links.OpenVisits(token)));
-        Assert.Equal(NotAllowed.Code, (await guest.Office.Refuses((RevokeVisitLinks revoke) => revoke.Of(ann.StudentId, Domain.Access.Actor.Student)))[0].Code);
     }
 
     private async Task<(Guest Guest, VisitPass Ann)> New()

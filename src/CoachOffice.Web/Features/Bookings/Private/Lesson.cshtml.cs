@@ -22,7 +22,7 @@ public sealed class LessonModel(ReadVisitor visitor, ReadVisits visits, ConfirmV
     {
         var confirmed = await confirm.Of(Booking, Pass);
         if (!await Look()) return NotFound();
-        return confirmed.Succeeded ? Done(OfficeLinks.MyLesson(Booking), "Booked. A message with the details is on its way, if the practice has a mail address.") : Refuse(confirmed.Refusals);
+        return confirmed.Succeeded ? Done(OfficeLinks.MyLesson(Booking), "Booked. If the practice has your mail address, a message with the details is on its way.") : Refuse(confirmed.Refusals);
     }
 
     public async Task<IActionResult> OnPostCancelAsync(bool late)
