@@ -15,7 +15,7 @@ public sealed class ListBookingChoices(OfficeDb db, ListCoaches coaches)
         var bays = await db.Resources.AsNoTracking().Where(r => r.ArchivedAt == null).OrderBy(r => r.Name).ThenBy(r => r.Id).ToListAsync(stop);
         return new BookingChoices(
             [.. offerings.Select(o => new OfferingChoice(o.Id, o.Name, o.Kind, o.Minutes, o.Capacity, o.Coaches) { Places = o.Places })],
-            await coaches.Now(stop),
+            await coaches.Now(stop: stop),
             [.. places.Select(p => new PlaceChoice(p.Id, p.Name))],
             [.. bays.Select(b => new BayChoice(b.Id, b.PlaceId, b.Name))]);
     }

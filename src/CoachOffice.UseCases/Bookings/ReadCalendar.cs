@@ -21,7 +21,7 @@ public sealed class ReadCalendar(OfficeDb db, PracticeClock clock, ListCoaches c
             Wish = wish,
             Today = clock.Now.InZone(zone).Date,
             Zone = zone,
-            Coaches = await coaches.Now(stop),
+            Coaches = await coaches.Now(stop: stop),
             Bookings = bookings,
             Shades = await Shades(wish.Coach, time, stop),
             HasNoOffering = bookings.Count == 0 && !await db.Offerings.AnyAsync(o => o.ArchivedAt == null, stop),

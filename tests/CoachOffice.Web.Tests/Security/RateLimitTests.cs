@@ -23,4 +23,20 @@ public sealed class RateLimitTests : IDisposable
         await refused.Open("/sign-in");
         Assert.Equal(HttpStatusCode.OK, refused.Status);
     }
+
+    [Fact]
+    public async Task Pages_behind_a_link_to_lessons_are_counted_like_those_of_a_plan()
+    {
+        _office.Settings["Office:RateLimits:Links"] = "3";
+        var stranger = new Visitor(_office);
+        foreach (var path in new[] { "/my-lessons", "/my-lessons/book", "/v/short" })
+        {
+            await stranger.Open(path);
+            Assert.Equal(HttpStatusCode.NotFound, stranger.Status);
+        }
+
+        await stranger.Open("/my-lessons/00000000-0000-0000-0000-000000000001/move");
+
+        Assert.Equal(HttpStatusCode.TooManyRequests, stranger.Status);
+    }
 }

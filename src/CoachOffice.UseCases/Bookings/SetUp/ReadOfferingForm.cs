@@ -15,6 +15,6 @@ public sealed class ReadOfferingForm(OfficeDb db, ListCoaches coaches, ReadPlace
         var kept = id is { } one ? await db.Offerings.AsNoTracking().SingleOrDefaultAsync(o => o.Id == one, stop) : null;
         if (id is not null && kept is null) return null;
         var currency = Currency.Of((await practice.Now(stop))!.Currency);
-        return new OfferingFormView(kept, await coaches.All(closedToo: true, stop), await places.All(stop), await setUp.Now(stop), currency);
+        return new OfferingFormView(kept, await coaches.Now(closedToo: true, stop), await places.All(stop), await setUp.Now(stop), currency);
     }
 }

@@ -3,6 +3,7 @@ using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Bookings;
 using CoachOffice.UseCases;
+using CoachOffice.UseCases.Bookings;
 using CoachOffice.UseCases.Bookings.SetUp;
 using CoachOffice.Web.Shell;
 using CoachOffice.Web.Shell.Security;
@@ -114,7 +115,7 @@ public sealed class HoursModel(ReadHours read, ListCoaches coaches, ReadPlaces p
 
     private async Task<bool> Look()
     {
-        (Coaches, Places, SetUp, Today) = (await coaches.All(closedToo: true), await places.All(), await setUp.Now(), await clock.Today());
+        (Coaches, Places, SetUp, Today) = (await coaches.Now(closedToo: true), await places.All(), await setUp.Now(), await clock.Today());
         if (Coaches.All(c => c.Id != Of)) return false;
         View = await read.Of(Of);
         Input.ValidFrom ??= DayEntry.Text(Today);
