@@ -13,7 +13,6 @@ public sealed class MyLessonsTests : IAsyncLifetime
     private readonly OfficeHost _office = new();
     private Visitor _owner = null!;
     private Visitor _ida = null!;
-    private string _student = "";
 
     public async ValueTask InitializeAsync()
     {
@@ -21,8 +20,7 @@ public sealed class MyLessonsTests : IAsyncLifetime
         await _owner.AddsPlace("Range");
         await _owner.AddsOffering("Private hour", "45,00");
         for (var day = 1; day <= 7; day++) await _owner.AddsHours($"{day}", "08:00", "20:00");
-        _student = await _owner.Registers();
-        _ida = await Opens(_student);
+        _ida = await _owner.HandsOutLessons(_office, await _owner.Registers());
     }
 
     public ValueTask DisposeAsync()
@@ -36,7 +34,7 @@ public sealed class MyLessonsTests : IAsyncLifetime
     {
         Assert.Equal(("/my-lessons", "Lessons of Ida"), (_ida.Path, _ida.Heading));
         Assert.DoesNotContain("Sommerfeld", _ida.Text, StringComparison.Ordinal);
-        await PicksATime();
+        await _ida.PicksATime();
 
         Assert.Equal("Book this lesson", _ida.Heading);
         Assert.Contains("GBP\u00A045.00", _ida.Text, StringComparison.Ordinal);
@@ -56,7 +54,7 @@ public sealed class MyLessonsTests : IAsyncLifetime
     [Fact]
     public async Task Pressing_twice_and_going_back_do_no_harm()
     {
-        await PicksADay();
+        await _ida.PicksADay();
         var times = (IHtmlFormElement)_ida.Page.QuerySelector("form:has(.time-list)")!;
         var fields = times.QuerySelectorAll("input").Select(i => (i.GetAttribute("name")!, i.GetAttribute("value"))).Append(("time", times.QuerySelector("button")!.GetAttribute("value"))).ToArray();
         var (address, page) = (times.GetAttribute("action")!, _ida.Answer.RequestMessage!.RequestUri!.PathAndQuery);
@@ -78,7 +76,7 @@ public sealed class MyLessonsTests : IAsyncLifetime
     [Fact]
     public async Task A_lesson_is_moved_and_cancelled_after_its_cost_was_said()
     {
-        await Books();
+        await _ida.BooksALesson();
         var lesson = _ida.Path;
         await _ida.Open(_ida.Page.QuerySelector("a[href$='/move']")!.GetAttribute("href")!);
         await _ida.Open(_ida.Page.QuerySelectorAll(".day-list a")[^1].GetAttribute("href")!);
@@ -100,9 +98,9 @@ public sealed class MyLessonsTests : IAsyncLifetime
     [Fact]
     public async Task Another_students_lesson_and_an_office_without_a_link_find_nothing()
     {
-        await Books();
+        await _ida.BooksALesson();
         var lesson = _ida.Path;
-        var ben = await Opens(await _owner.Registers("Ben", "Okafor"));
+        var ben = await _owner.HandsOutLessons(_office, await _owner.Registers("Ben", "Okafor"));
 
         foreach (var address in new[] { lesson, lesson + "/move", "/my-lessons/00000000-0000-0000-0000-000000000001", "/my-lessons/book?offering=00000000-0000-0000-0000-000000000001" })
         {
@@ -131,7 +129,7 @@ public sealed class MyLessonsTests : IAsyncLifetime
     [Fact]
     public async Task Without_the_pages_own_proof_nothing_is_done()
     {
-        await Books();
+        await _ida.BooksALesson();
         var bare = await _ida.Client.PostAsync(new Uri($"{_ida.Path}?handler=Cancel", UriKind.Relative), new FormUrlEncodedContent([new("late", "true")]), TestContext.Current.CancellationToken);
 
         Assert.Equal(HttpStatusCode.BadRequest, bare.StatusCode);
@@ -143,7 +141,7 @@ public sealed class MyLessonsTests : IAsyncLifetime
     {
         await _ida.Open("/my-lessons?zone=Australia/Sydney");
         Assert.Contains("and of Australia/Sydney where they differ", Words(_ida.Text), StringComparison.Ordinal);
-        await PicksATime();
+        await _ida.PicksATime();
 
         Assert.Contains("in Australia/Sydney", _ida.Text, StringComparison.Ordinal);
         Assert.Contains("(Europe/London)", _ida.Text, StringComparison.Ordinal);
@@ -170,34 +168,6 @@ public sealed class MyLessonsTests : IAsyncLifetime
         Assert.Contains("any time from", _ida.Text, StringComparison.Ordinal);
         await _ida.Send("form[action*='Leave']");
         Assert.DoesNotContain("You wait for", _ida.Page.QuerySelector("#main")!.TextContent.Replace("You wait for it no longer.", "", StringComparison.Ordinal), StringComparison.Ordinal);
-    }
-
-    private async Task PicksADay()
-    {
-        await _ida.Open(_ida.Page.QuerySelector("a.main[href^='/my-lessons/book']")!.GetAttribute("href")!);
-        await _ida.Open(_ida.Page.QuerySelector("main ul.rows a")!.GetAttribute("href")!);
-        await _ida.Open(_ida.Page.QuerySelectorAll(".day-list a")[^1].GetAttribute("href")!);
-    }
-
-    private async Task PicksATime()
-    {
-        await PicksADay();
-        await _ida.Send("form:has(.time-list)", ("time", _ida.Page.QuerySelector(".time-list button")!.GetAttribute("value")));
-    }
-
-    private async Task Books()
-    {
-        await PicksATime();
-        await _ida.Send("form[action*='Confirm']");
-    }
-
-    private async Task<Visitor> Opens(string student)
-    {
-        await _owner.Open($"{student}/lessons-link");
-        await _owner.Send("form[action*='Make']");
-        var visitor = new Visitor(_office);
-        await visitor.Open(new Uri(_owner.Page.QuerySelector("#address")!.GetAttribute("value")!).AbsolutePath);
-        return visitor;
     }
 
     private async Task<int> Count<T>(Func<OfficeDb, IQueryable<T>> of)
