@@ -25,6 +25,7 @@ internal sealed class DemoDay(Scene scene, IReadOnlyList<StudentLife> lives)
     private readonly RetestHour _retests = new(scene, lives);
     private readonly PracticeHour _practice = new(scene);
     private readonly Happenings _happenings = new(scene);
+    private readonly DiaryHour _diary = new(scene, lives);
 
     /// <summary>Lets it pass.</summary>
     public async Task Pass(LocalDate day, CancellationToken stop)
@@ -35,9 +36,11 @@ internal sealed class DemoDay(Scene scene, IReadOnlyList<StudentLife> lives)
         foreach (var (life, deed) in from l in lives from h in l.Persona.Happens where h.DaysBefore == before select (l, h.What))
             await Each(day, Desk, [life], l => _happenings.Let(deed, l, day, stop));
         await Each(day, Desk, lives.Where(l => IsOld(l, day)), l => _happenings.WindUp(l, stop));
+        await _diary.Morning(day, stop);
         await Each(day, Lessons, lives.Where(l => l.IsTaughtOn(day)), l => _lessons.Hold(l, day, stop));
         scene.Office.Clock.Advance(scene.Calendar.At(day, Readings));
         await _retests.Pass(day, stop);
+        await _diary.Evening(day, stop);
         var approved = lives.Where(l => l.ToApprove is not null).ToList();
         await Each(day, Approvals, approved, l => _lessons.Approve(l, day, stop));
         if (approved.Count > 0) await Post(day, LastPost, stop);
@@ -62,6 +65,7 @@ internal sealed class DemoDay(Scene scene, IReadOnlyList<StudentLife> lives)
     {
         var details = life.Persona.On(scene.Calendar.Today);
         life.Id = await scene.Office.Must((RegisterStudent register) => register.From(details, life.Seat % 3 == 0 ? life.Coach : scene.Cast.Desk, stop));
+        life.IsRegistered = true;
     }
 
     private async Task Post(LocalDate day, LocalTime time, CancellationToken stop)

@@ -24,6 +24,9 @@ internal sealed class StudentLife(Persona persona, int seat, Scene scene)
 
     public StudentId Id { get; set; }
 
+    /// <summary>True from the day they joined.</summary>
+    public bool IsRegistered { get; set; }
+
     /// <summary>The plan in their hands, or null.</summary>
     public PlanId? Plan { get; set; }
 

@@ -83,7 +83,7 @@ public sealed class DemoPracticeTests(DemoOffice office)
         var kinds = await office.Demo.Read(db => db.Messages.Where(m => m.State == MessageState.Sent).Select(m => m.Kind).Distinct().ToListAsync());
 
         Assert.Equal(Enum.GetValues<MessageState>(), states.Order());
-        Assert.Equal(Enum.GetValues<MessageKind>(), kinds.Order());
+        Assert.Superset(new HashSet<MessageKind> { MessageKind.PlanDelivery, MessageKind.PracticeNudge, MessageKind.RetestPrompt, MessageKind.SecondLook, MessageKind.BookingInvitation, MessageKind.BookingCancelled }, kinds.ToHashSet());
         Assert.False(Directory.Exists(Path.Combine(office.Demo.Folder, "mail")), "Opening the demo writes no mail.");
     }
 
