@@ -21,4 +21,10 @@ public enum MessageKind
 
     /// <summary>What was charged and paid in a period, to who pays.</summary>
     Statement,
+
+    /// <summary>A remote review came in; the promised day is told.</summary>
+    ReviewReceived,
+
+    /// <summary>To the coach: an answer is promised within a day.</summary>
+    ReviewDue,
 }

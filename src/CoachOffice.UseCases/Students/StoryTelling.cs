@@ -69,6 +69,8 @@ internal static class StoryTelling
         MessageKind.BookingCancelled => "A cancellation was",
         MessageKind.Receipt => "A receipt was",
         MessageKind.Statement => "A statement was",
+        MessageKind.ReviewReceived => "The promise of an answer to clips was",
+        MessageKind.ReviewDue => "A reminder to the coach of a promised answer was",
         _ => "An offer from the waiting list was",
     };
 

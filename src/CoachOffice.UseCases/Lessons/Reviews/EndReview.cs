@@ -10,7 +10,7 @@ using Microsoft.EntityFrameworkCore;
 namespace CoachOffice.UseCases.Lessons.Reviews;
 
 /// <summary>Ends a remote review: answered in another way than by a plan, or taken back.</summary>
-public sealed class EndReview(OfficeDb db, ReviewDoor door, MediaFiles files)
+public sealed class EndReview(OfficeDb db, ReviewDoor door, ReviewLetters letters, MediaFiles files)
 {
     /// <summary>The coach says it is answered.</summary>
     public Task<Outcome<ReviewId>> AsAnswered(ReviewId id, Actor actor, CancellationToken stop = default) => End(id, actor, answered: true, stop);
@@ -24,6 +24,7 @@ public sealed class EndReview(OfficeDb db, ReviewDoor door, MediaFiles files)
         if (await db.RemoteReviews.FirstOrDefaultAsync(r => r.LessonId == lesson && r.Status == ReviewStatus.Opened, stop) is not { } review) return;
         review.Answer(door.Now);
         door.Note(actor, "review-answered", review.Id);
+        await letters.Ended(review, stop);
     }
 
     private async Task<Outcome<ReviewId>> End(ReviewId id, Actor actor, bool answered, CancellationToken stop)
@@ -38,6 +39,7 @@ public sealed class EndReview(OfficeDb db, ReviewDoor door, MediaFiles files)
         var clips = review.Clips.Select(c => c.Sha256).ToList();
         db.ReviewClips.RemoveRange(review.Clips);
         door.Note(actor, answered ? "review-answered" : "review-withdrawn", id);
+        await letters.Ended(review, stop);
         if (await db.TrySave(stop) != Saved.Yes) return ReviewRefusals.Busy;
         await transaction.CommitAsync(stop);
         await files.DropUnneeded(clips, CancellationToken.None);

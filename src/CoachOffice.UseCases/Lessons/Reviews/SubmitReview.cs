@@ -10,7 +10,7 @@ using NodaTime;
 namespace CoachOffice.UseCases.Lessons.Reviews;
 
 /// <summary>Takes a remote review in: clips, words, the promise and its acknowledgement in one transaction.</summary>
-public sealed class SubmitReview(OfficeDb db, MediaFolder folder, ReviewCheck check, ReviewDoor door)
+public sealed class SubmitReview(OfficeDb db, MediaFolder folder, ReviewCheck check, ReviewDoor door, ReviewLetters letters)
 {
     /// <summary>The review's id, or why not. The same form sent twice is one review.</summary>
     public async Task<Outcome<ReviewId>> From(ReviewForm form, VisitPass pass, CancellationToken stop = default)
@@ -41,6 +41,7 @@ public sealed class SubmitReview(OfficeDb db, MediaFolder folder, ReviewCheck ch
         var review = RemoteReview.Submit(form.Id, pass.StudentId, offering, form.Words, new ReviewMoment(door.Now, await ZoneOf(form, stop)));
         foreach (var clip in clips) review.Add(door.NewId(), folder.Keep(clip.Content, clip.Format), door.Now);
         db.RemoteReviews.Add(review);
+        await letters.Received(review, stop);
         door.Note(Actor.Student, "review-received", review.Id);
         if (await db.TrySave(stop) == Saved.WasThere) return form.Id;
         await transaction.CommitAsync(stop);

@@ -18,6 +18,8 @@ internal static class MessageWords
         MessageKind.BookingCancelled => "A cancellation",
         MessageKind.Receipt => "A receipt",
         MessageKind.Statement => "A statement",
+        MessageKind.ReviewReceived => "The promise of an answer",
+        MessageKind.ReviewDue => "A reminder of a promised answer",
         _ => "An offer from the waiting list",
     };
 

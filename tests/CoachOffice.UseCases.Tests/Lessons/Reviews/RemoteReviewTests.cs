@@ -5,6 +5,7 @@ using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
 using CoachOffice.SeedDemo.Builders;
 using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.FollowUps;
 using CoachOffice.UseCases.Insight;
 using CoachOffice.UseCases.Lessons;
 using CoachOffice.UseCases.Lessons.Reviews;
@@ -13,6 +14,7 @@ using CoachOffice.UseCases.Students;
 using CoachOffice.UseCases.Tests.Fixtures;
 using CoachOffice.UseCases.Tests.Plans;
 using Microsoft.EntityFrameworkCore;
+using MimeKit;
 using NodaTime;
 
 namespace CoachOffice.UseCases.Tests.Lessons.Reviews;
@@ -68,6 +70,39 @@ public abstract class RemoteReviewTests(OfficeFixture fixture)
         Assert.Empty(await office.Do((ReviewQueue queue) => queue.Waiting(10)));
         Assert.Equal(ReviewStatus.Answered, (await office.Do((ReviewQueue queue) => queue.Ended(10))).Single().Status);
         Assert.Equal(PlanStatus.Active, await office.Read(db => db.Plans.Where(p => p.Id == plan).Select(p => p.Status).SingleAsync()));
+    }
+
+    [Fact]
+    public async Task The_promise_is_told_in_the_students_zone_and_the_coach_is_reminded_a_day_before()
+    {
+        var office = await Ready();
+        var review = await Send(office, await office.Register(AStudent.Named("Down", "Under")), 1, "Australia/Sydney");
+
+        await office.Do((SweepMessages sweep) => sweep.Once(CancellationToken.None));
+        var told = Assert.Single(await Letters(office));
+        Assert.Equal("Down Under", told.To.Mailboxes.Single().Name);
+        Assert.Contains("promised by Wednesday 4 March, 20:00 (Australia/Sydney time)", told.TextBody, StringComparison.Ordinal);
+
+        office.Time.Advance(TimeSpan.FromHours(25));
+        await office.Do((SweepMessages sweep) => sweep.Once(CancellationToken.None));
+        var reminder = (await Letters(office)).Single(l => l.MessageId != told.MessageId);
+        Assert.Equal("carl@harbour-road.example", reminder.To.Mailboxes.Single().Address, ignoreCase: true);
+        Assert.Contains("promised by Wednesday 4 March, 09:00 (Europe/London time)", reminder.TextBody, StringComparison.Ordinal);
+        Assert.Equal(ReviewStatus.Received, await office.Read(db => db.RemoteReviews.Where(r => r.Id == review).Select(r => r.Status).SingleAsync()));
+    }
+
+    [Fact]
+    public async Task An_answered_review_reminds_nobody()
+    {
+        var office = await Ready();
+        var review = await Send(office, await office.Register(AStudent.Named("Quick", "Answer")), 1);
+        await office.Do((SweepMessages sweep) => sweep.Once(CancellationToken.None));
+        await office.Must((EndReview end) => end.AsAnswered(review, office.Coach));
+
+        office.Time.Advance(TimeSpan.FromHours(47));
+        await office.Do((SweepMessages sweep) => sweep.Once(CancellationToken.None));
+
+        Assert.Single(await Letters(office));
     }
 
     [Fact]
@@ -129,6 +164,13 @@ public abstract class RemoteReviewTests(OfficeFixture fixture)
 
         var kept = await office.Read(db => db.RemoteReviews.Include(r => r.Clips).AsNoTracking().SingleAsync());
         Assert.Equal(("", "", "", 0, ReviewStatus.Withdrawn, 0), (kept.BallFlight, kept.Felt, kept.Numbers, kept.Clips.Count, kept.Status, Files(office)));
+    }
+
+    private static async Task<IReadOnlyList<MimeMessage>> Letters(TestOffice office)
+    {
+        var letters = new List<MimeMessage>();
+        foreach (var path in Directory.EnumerateFiles(Path.Combine(office.Folder, "mail"), "*.eml")) letters.Add(await MimeMessage.LoadAsync(path));
+        return letters;
     }
 
     private static int Files(TestOffice office) => Directory.EnumerateFiles(Path.Combine(office.Folder, "media"), "*", SearchOption.AllDirectories).Count();
