@@ -32,7 +32,6 @@ public abstract class RemoteReviewTests(OfficeFixture fixture)
         await Send(office, await office.Register(AStudent.Named("Late", "Riser")), 2, "Australia/Sydney");
 
         var waiting = await office.Do((ReviewQueue queue) => queue.Waiting(10));
-
         Assert.Equal(["Early Bird", "Late Riser"], waiting.Select(r => r.StudentName));
         Assert.Equal((early, Duration.FromHours(48), 1, ReviewStatus.Received), (waiting[0].Id, waiting[0].PromisedBy - waiting[0].SubmittedAt, waiting[0].Clips, waiting[0].Status));
         Assert.Equal("Australia/Sydney", await office.Read(db => db.RemoteReviews.Where(r => r.Id == waiting[1].Id).Select(r => r.Zone).SingleAsync()));
@@ -45,7 +44,6 @@ public abstract class RemoteReviewTests(OfficeFixture fixture)
         var office = await Ready();
         var student = await office.Register(AStudent.Named("Double", "Post"));
         var form = Form(1);
-
         Assert.Equal(await Submit(office, form, student), await Submit(office, form, student));
         Assert.Equal((1, 1), (await office.Read(db => db.RemoteReviews.CountAsync()), await office.Read(db => db.ReviewClips.CountAsync())));
     }
@@ -66,7 +64,6 @@ public abstract class RemoteReviewTests(OfficeFixture fixture)
         Assert.Single(await office.Do((ReviewQueue queue) => queue.Waiting(10)));
 
         await office.Must((ApprovePlan approve) => approve.Now(plan, 1, office.Coach));
-
         Assert.Empty(await office.Do((ReviewQueue queue) => queue.Waiting(10)));
         Assert.Equal(ReviewStatus.Answered, (await office.Do((ReviewQueue queue) => queue.Ended(10))).Single().Status);
         Assert.Equal(PlanStatus.Active, await office.Read(db => db.Plans.Where(p => p.Id == plan).Select(p => p.Status).SingleAsync()));
@@ -101,7 +98,6 @@ public abstract class RemoteReviewTests(OfficeFixture fixture)
 
         office.Time.Advance(TimeSpan.FromHours(47));
         await office.Do((SweepMessages sweep) => sweep.Once(CancellationToken.None));
-
         Assert.Single(await Letters(office));
     }
 
@@ -112,7 +108,6 @@ public abstract class RemoteReviewTests(OfficeFixture fixture)
         var student = await office.Register(AStudent.Junior("Nia", "Young"));
 
         var refusals = await office.Refuses((SubmitReview submit) => submit.From(Form(1), new VisitPass(student, Guid.Empty)));
-
         Assert.Equal("media-consent-missing", refusals.Single().Code);
         Assert.False(Directory.Exists(Path.Combine(office.Folder, "media")) && Directory.EnumerateFiles(Path.Combine(office.Folder, "media"), "*", SearchOption.AllDirectories).Any());
     }
@@ -133,7 +128,6 @@ public abstract class RemoteReviewTests(OfficeFixture fixture)
             "long-words" => Form(1) with { Words = new ReviewWords { Club = Club.Driver, Felt = new string('a', 2001) } },
             _ => Form(1) with { OfferingId = OfferingId.From(Guid.Parse("30000000-0000-0000-0000-000000000008")) },
         };
-
         Assert.Equal(code, (await office.Refuses((SubmitReview submit) => submit.From(form, new VisitPass(student, Guid.Empty)))).Single().Code);
         Assert.Equal(0, await office.Read(db => db.RemoteReviews.CountAsync()));
     }
@@ -146,7 +140,6 @@ public abstract class RemoteReviewTests(OfficeFixture fixture)
         Assert.Equal(2, Files(office));
 
         await office.Must((EndReview end) => end.AsWithdrawn(review, office.Coach));
-
         Assert.Equal(0, Files(office));
         Assert.Equal("review-over", (await office.Refuses((EndReview end) => end.AsAnswered(review, office.Coach))).Single().Code);
         Assert.Equal("review-over", (await office.Refuses((OpenReview open) => open.For(review, office.Coach))).Single().Code);
