@@ -14,7 +14,7 @@ internal static class PickLists
         "UTC",
     ];
 
-    /// <summary>ISO 4217 codes in daily use (from memory; any three letters are taken).</summary>
+    /// <summary>ISO 4217 codes in daily use (from memory; all of the list are taken).</summary>
     public static IReadOnlyList<string> Currencies { get; } =
     [
         "AED", "ARS", "AUD", "BBD", "BGN", "BHD", "BMD", "BRL", "BSD", "CAD", "CHF", "CLP", "CNY", "COP", "CRC", "CZK", "DKK", "DOP", "EGP", "EUR",

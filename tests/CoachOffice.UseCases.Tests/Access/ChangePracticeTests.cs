@@ -1,5 +1,6 @@
 using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Tests.Fixtures;
+using CoachOffice.UseCases.Tests.Ledger;
 
 namespace CoachOffice.UseCases.Tests.Access;
 
@@ -29,6 +30,20 @@ public abstract class ChangePracticeTests(OfficeFixture fixture)
         Assert.All(refusals, r => Assert.Equal(Clash.Code, r.Code));
         Assert.Contains("Olive Owner", refusals[0].Sentence, StringComparison.Ordinal);
         Assert.Equal("Name: saved is 'First Name', yours is 'Second Name'.", refusals[1].Sentence);
+    }
+
+    [Fact]
+    public async Task The_currency_stays_once_there_are_prices_or_entries()
+    {
+        var office = await fixture.Another(opened: true);
+        await office.Must((ChangePractice change) => change.To(1, TestPractice.Details with { Currency = "JPY" }, office.Owner));
+        var till = Till.Without(office);
+        await till.Pay(await till.Payer(await till.Student("Una")), "10");
+
+        var refusals = await office.Refuses((ChangePractice change) => change.To(2, TestPractice.Details with { Currency = "GBP" }, office.Owner));
+
+        Assert.Equal(("practice-currency-kept", "Currency"), (refusals.Single().Code, refusals.Single().Field));
+        await office.Must((ChangePractice change) => change.To(2, TestPractice.Details with { Currency = "JPY", Name = "Another name" }, office.Owner));
     }
 }
 
