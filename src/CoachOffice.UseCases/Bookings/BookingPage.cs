@@ -6,7 +6,7 @@ using Microsoft.EntityFrameworkCore;
 namespace CoachOffice.UseCases.Bookings;
 
 /// <summary>Reads one booking.</summary>
-public sealed class BookingPage(OfficeDb db, BookingDoor door, ReadPractice practice)
+public sealed class BookingPage(OfficeDb db, BookingDoor door, ReadPractice practice, AtWork work)
 {
     /// <summary>The booking, or null.</summary>
     public async Task<BookingView?> Of(BookingId id, CancellationToken stop = default)
@@ -33,6 +33,7 @@ public sealed class BookingPage(OfficeDb db, BookingDoor door, ReadPractice prac
             Costs = booking.Seats.Where(s => s.IsOpen).ToDictionary(s => s.Id, s => CancelCost.Of(terms, booking, s, door.Now)),
             Gone = [.. seats.Where(s => !booking.Seats.Single(x => x.Id == s.Id).Counts)],
             SeriesId = booking.SeriesId,
+            Work = booking.IsOn && booking.Starts > door.Now ? await work.Of(booking.CoachId, booking.PlaceId, new NodaTime.Interval(booking.Starts, booking.Ends), stop) : WorkThen.Here,
             Currency = (await practice.Now(stop))?.Currency ?? "",
         };
     }

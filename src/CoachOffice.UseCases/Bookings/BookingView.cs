@@ -36,4 +36,7 @@ public sealed record BookingView
     public required SeriesId? SeriesId { get; init; }
 
     public required string Currency { get; init; }
+
+    /// <summary>Whether the coach is at work there then; of a lesson that is over or off nobody asks.</summary>
+    public required WorkThen Work { get; init; }
 }

@@ -5,6 +5,7 @@ using CoachOffice.Domain.Students;
 using CoachOffice.UseCases;
 using CoachOffice.UseCases.Bookings;
 using CoachOffice.UseCases.Students;
+using CoachOffice.UseCases.Students.Groups;
 using CoachOffice.Web.Shell;
 using CoachOffice.Web.Shell.Wording;
 using Microsoft.AspNetCore.Mvc;
@@ -44,6 +45,8 @@ public sealed class NewModel(NewBookingDeeds deeds, NewBookingChoices choices, N
 
     internal StudentList? Found { get; private set; }
 
+    internal IReadOnlyList<GroupRow> Groups { get; private set; } = [];
+
     /// <summary>Free times of what is picked, by day; null while nobody asked.</summary>
     internal IReadOnlyList<IGrouping<LocalDate, FreeTime>>? Free { get; private set; }
 
@@ -63,6 +66,14 @@ public sealed class NewModel(NewBookingDeeds deeds, NewBookingChoices choices, N
         await Load();
         Found = await people.Matching(Text);
         return Request.Headers.ContainsKey("X-Part") ? Partial("_Found", this) : Page();
+    }
+
+    /// <summary>Ticks everybody of a group.</summary>
+    public async Task<IActionResult> OnPostGroupAsync(Guid group)
+    {
+        Students = [.. Students.Concat((await people.In(group)).Select(s => s.Value)).Distinct()];
+        await Load();
+        return Page();
     }
 
     /// <summary>Looks for free times of the offering over four weeks, with the coach picked or with anybody who gives it.</summary>
@@ -115,6 +126,7 @@ public sealed class NewModel(NewBookingDeeds deeds, NewBookingChoices choices, N
     private async Task Load()
     {
         Choices = await choices.Now();
+        Groups = await people.Groups();
         Picked = await people.Of([.. Students.Where(s => s != Guid.Empty).Distinct().Select(StudentId.From)]);
     }
 }
