@@ -29,9 +29,10 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         await FromPlans(id, actor, now, stop);
         await FromCheckIns(id, stop);
         await FromRetests(id, now, stop);
-        await FromBookings(id, stop);
+        await FromBookings(id, now, stop);
         var sent = await FromReviews(id, now, stop);
         await db.PrivateLinks.Where(l => l.StudentId == id).ExecuteDeleteAsync(stop);
+        await db.CalendarFeeds.Where(f => f.StudentId == id).ExecuteDeleteAsync(stop);
         await db.CalendarFeeds.Where(f => f.StudentId == id).ExecuteDeleteAsync(stop);
         await db.GroupMembers.Where(m => m.StudentId == id).ExecuteDeleteAsync(stop);
         IReadOnlyList<string> pictures = [.. await FromMedia(id, stop), .. sent];
@@ -47,9 +48,25 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         await media.DropUnneeded(removed.Pictures, stop);
     }
 
-    // A note may speak of anybody who comes; the lesson itself stays.
-    private async Task FromBookings(StudentId id, CancellationToken stop)
+    // Who is gone comes to no lesson: coach and bay are free again, and a reserved credit goes back.
+    private async Task GiveUp(Booking booking, StudentId id, Instant now, CancellationToken stop)
     {
+        foreach (var seat in booking.Seats.Where(s => s.StudentId == id && s.IsOpen).ToList())
+        {
+            booking.Release(seat.Id, SeatStatus.Released, now);
+            seat.PayFrom(null);
+        }
+
+        var keep = booking.IsOn ? TimeHolder.AllOf(booking).Select(h => h.Id).ToList() : [];
+        await db.TakenTimes.Where(t => t.BookingId == booking.Id && !keep.Contains(t.Holder)).ExecuteDeleteAsync(stop);
+    }
+
+    // A note may speak of anybody who comes; the lesson itself stays.
+    private async Task FromBookings(StudentId id, Instant now, CancellationToken stop)
+    {
+        var coming = await db.Bookings.Include(b => b.Seats).Where(b => b.Starts > now && b.Seats.Any(s => s.StudentId == id)).ToListAsync(stop);
+        foreach (var booking in coming) await GiveUp(booking, id, now, stop);
+        await db.SaveChangesAsync(stop);
         var theirs = db.Seats.Where(s => s.StudentId == id).Select(s => s.BookingId);
         await db.Bookings.Where(b => theirs.Contains(b.Id)).ExecuteUpdateAsync(b => b.SetProperty(x => x.Note, ""), stop);
         await db.WaitingPlaces.Where(w => w.StudentId == id && (w.Status == WaitingStatus.Waiting || w.Status == WaitingStatus.Offered))

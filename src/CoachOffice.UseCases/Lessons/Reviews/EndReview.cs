@@ -10,7 +10,7 @@ using Microsoft.EntityFrameworkCore;
 namespace CoachOffice.UseCases.Lessons.Reviews;
 
 /// <summary>Ends a remote review: answered in another way than by a plan, or taken back.</summary>
-public sealed class EndReview(OfficeDb db, ReviewDoor door, ReviewLetters letters, MediaFiles files)
+public sealed class EndReview(OfficeDb db, ReviewDoor door, ReviewLetters letters, ReviewMoney money, MediaFiles files)
 {
     /// <summary>The coach says it is answered.</summary>
     public Task<Outcome<ReviewId>> AsAnswered(ReviewId id, Actor actor, CancellationToken stop = default) => End(id, actor, answered: true, stop);
@@ -23,6 +23,7 @@ public sealed class EndReview(OfficeDb db, ReviewDoor door, ReviewLetters letter
     {
         if (await db.RemoteReviews.FirstOrDefaultAsync(r => r.LessonId == lesson && r.Status == ReviewStatus.Opened, stop) is not { } review) return;
         review.Answer(door.Now);
+        await money.Answered(review, actor, stop);
         door.Note(actor, "review-answered", review.Id);
         await letters.Ended(review, stop);
     }
@@ -36,6 +37,7 @@ public sealed class EndReview(OfficeDb db, ReviewDoor door, ReviewLetters letter
         if (!review.IsOpen) return ReviewRefusals.Over;
         if (answered) review.Answer(door.Now);
         else review.Withdraw(door.Now);
+        if (answered) await money.Answered(review, actor, stop);
         var clips = review.Clips.Select(c => c.Sha256).ToList();
         db.ReviewClips.RemoveRange(review.Clips);
         door.Note(actor, answered ? "review-answered" : "review-withdrawn", id);

@@ -20,7 +20,7 @@ public sealed class MergeMoves(OfficeDb db, PracticeClock clock)
 
     /// <summary>Columns where more is to be thought of.</summary>
     public static IReadOnlyList<StudentTie> WithCare { get; } =
-        [.. new[] { "BroughtStudents", "DeviceFiles", "GroupMembers", "MediaConsents", "Messages", "PrivateLinks" }.Select(table => new StudentTie(table, "StudentId"))];
+        [.. new[] { "BroughtStudents", "CalendarFeeds", "DeviceFiles", "GroupMembers", "MediaConsents", "Messages", "PrivateLinks" }.Select(table => new StudentTie(table, "StudentId"))];
 
     internal async Task Move(StudentId stays, StudentId goes, AccountId? by, CancellationToken stop)
     {
@@ -31,6 +31,8 @@ public sealed class MergeMoves(OfficeDb db, PracticeClock clock)
         var open = await db.PrivateLinks.Where(l => l.StudentId == goes && l.RevokedAt == null).ToListAsync(stop);
         foreach (var link in open) link.Revoke(clock.Now);
         await db.SaveChangesAsync(stop);
+        var now = clock.Now;
+        await db.CalendarFeeds.Where(f => f.StudentId == goes && f.RevokedAt == null).ExecuteUpdateAsync(f => f.SetProperty(x => x.RevokedAt, now), stop);
         await db.GroupMembers.Where(m => m.StudentId == goes && db.GroupMembers.Any(o => o.GroupId == m.GroupId && o.StudentId == stays)).ExecuteDeleteAsync(stop);
 
         // A list of students that is taken back must not take the one who stays along.

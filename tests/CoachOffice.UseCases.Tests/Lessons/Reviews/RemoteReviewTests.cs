@@ -1,4 +1,5 @@
 using CoachOffice.Domain.Bookings;
+using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Lessons.Reviews;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Plans;
@@ -66,6 +67,7 @@ public abstract class RemoteReviewTests(OfficeFixture fixture)
         await office.Must((ApprovePlan approve) => approve.Now(plan, 1, office.Coach));
         Assert.Empty(await office.Do((ReviewQueue queue) => queue.Waiting(10)));
         Assert.Equal(ReviewStatus.Answered, (await office.Do((ReviewQueue queue) => queue.Ended(10))).Single().Status);
+        Assert.Equal(3000, await office.Read(db => db.LedgerPostings.Where(p => p.Account == LedgerAccount.Receivable).SumAsync(p => p.AmountMinor)));
         Assert.Equal(PlanStatus.Active, await office.Read(db => db.Plans.Where(p => p.Id == plan).Select(p => p.Status).SingleAsync()));
     }
 
