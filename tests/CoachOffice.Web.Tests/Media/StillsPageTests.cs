@@ -61,7 +61,7 @@ public sealed class StillsPageTests : IAsyncLifetime
         await Adds(await _coach.StartsALesson());
         var desk = await _coach.LetsIn(_office, "desk");
         await _coach.Open("/students");
-        await _coach.Open(_coach.Page.QuerySelectorAll("main a").Select(a => a.GetAttribute("href")!).First(a => a.StartsWith("/students/", StringComparison.Ordinal) && !a.EndsWith("new", StringComparison.Ordinal)));
+        await _coach.Open(_coach.Page.QuerySelectorAll("main a").Select(a => a.GetAttribute("href")!).First(a => a.StartsWith("/students/", StringComparison.Ordinal) && Guid.TryParse(a.Split('/')[^1], out _)));
         await _coach.Open(_coach.Page.QuerySelectorAll(".story a").Select(a => a.GetAttribute("href")!).First() + "/stills");
         foreach (var address in new[] { Picture(), Picture() + "/small", _coach.Path })
         {
