@@ -24,7 +24,7 @@ public sealed class BookingDoor(OfficeDb db, ITimeLocks locks, KeepBooking keep,
     public Task<DateTimeZone> Zone(CancellationToken stop = default) => clock.Zone(stop);
 
     /// <summary>The terms in force; the usual ones until somebody wrote others.</summary>
-    public async Task<BookingTerms> Terms(CancellationToken stop = default) => await db.BookingTerms.AsNoTracking().SingleOrDefaultAsync(stop) ?? BookingTerms.Usual(Guid.Empty);
+    public Task<BookingTerms> Terms(CancellationToken stop = default) => db.Terms(stop);
 
     /// <summary>Runs a change inside one transaction; it says what stands against it, or nothing.</summary>
     public async Task<Outcome<BookingId>> Change(BookingDeed deed, Func<Booking, Task<Refusal?>> change, CancellationToken stop = default)

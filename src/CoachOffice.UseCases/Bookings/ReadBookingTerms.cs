@@ -1,6 +1,5 @@
 using CoachOffice.Data;
 using CoachOffice.Domain.Bookings;
-using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.UseCases.Bookings;
 
@@ -11,5 +10,5 @@ public sealed class ReadBookingTerms(OfficeDb db)
 
     /// <summary>The terms; the usual ones until somebody saved others (version 0 then).</summary>
     public async Task<BookingTerms> Now(CancellationToken stop = default) =>
-        _terms ??= await db.BookingTerms.AsNoTracking().SingleOrDefaultAsync(stop) ?? BookingTerms.Usual(Guid.Empty);
+        _terms ??= await db.Terms(stop);
 }

@@ -1,12 +1,14 @@
+using CoachOffice.Data;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Bookings;
 using CoachOffice.UseCases.Access;
+using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.UseCases.Bookings;
 
 /// <summary>Undo of a cancelled booking: it takes place after all, with those who were cancelled with it, if everybody is still free.</summary>
-public sealed class TakeBackCancel(BookingDoor door, TakeTime take, BookingEffects effects)
+public sealed class TakeBackCancel(OfficeDb db, BookingDoor door, TakeTime take, BookingEffects effects)
 {
     /// <summary>The booking, or why it stays cancelled.</summary>
     public async Task<Outcome<BookingId>> Of(BookingId id, Actor actor, CancellationToken stop = default)
@@ -21,6 +23,8 @@ public sealed class TakeBackCancel(BookingDoor door, TakeTime take, BookingEffec
         if (booking.IsOn) return null;
         if (booking.Status != BookingStatus.Cancelled) return BookingRefusals.Over;
         var back = booking.Seats.Where(s => s.EndedAt == booking.CancelledAt && s.Status is SeatStatus.Released or SeatStatus.CancelledLate).ToList();
+        var named = back.Select(s => s.StudentId).ToList();
+        if (await db.Students.AnyAsync(s => named.Contains(s.Id) && (s.ErasedAt != null || s.ArchivedAt != null), stop)) return new Refusal("student-archived", "Somebody who was to come is not here any more. Book anew for those who are.");
         booking.TakeBack([.. back.Select(s => s.Id)]);
         if (await take.For(booking, [], stop) is { } against) return against;
         foreach (var seat in back) await effects.TakenBack(booking, seat, actor, stop);

@@ -47,6 +47,5 @@ public sealed class TakeTime(OfficeDb db, ITimeLocks locks, EndHolds holds, Trav
         return null;
     }
 
-    // Half-open: one may begin where another ends.
-    private static bool Overlap(TakenTime one, TakenTime other) => one.Holder == other.Holder && one.From < other.Until && other.From < one.Until;
+    private static bool Overlap(TakenTime one, TakenTime other) => one.Holder == other.Holder && new Interval(one.From, one.Until).Overlaps(new Interval(other.From, other.Until));
 }

@@ -50,6 +50,8 @@ internal static class OfficeLinks
 
     public static string NewLesson(StudentId student) => $"/students/{student.Value}/lessons/new";
 
+    public static string Book(StudentId student) => $"/bookings/new?student={student.Value}";
+
     public static string Radar(StudentId student) => $"/students/{student.Value}/radar";
 
     public static string To(LessonId lesson) => $"/lessons/{lesson.Value}";

@@ -1,4 +1,5 @@
 using CoachOffice.Domain.Bookings;
+using CoachOffice.UseCases.Bookings;
 using CoachOffice.UseCases.Students;
 using CoachOffice.UseCases.Tests.Bookings;
 using CoachOffice.UseCases.Tests.Fixtures;
@@ -23,6 +24,7 @@ public sealed class ErasedStudentsLessonsTests(SqliteOffice fixture) : IClassFix
 
         Assert.Equal((BookingStatus.Cancelled, SeatStatus.Released), ((await BookLessonTests.Read(diary, alone)).Status, (await BookLessonTests.Read(diary, alone)).Seats[0].Status));
         Assert.Equal((BookingStatus.Confirmed, 3), ((await BookLessonTests.Read(diary, group)).Status, (await BookLessonTests.Read(diary, group)).FreeSeats));
+        Assert.Equal("student-archived", (await diary.Office.Refuses((TakeBackCancel back) => back.Of(alone, diary.Office.Desk))).Single().Code);
         await diary.Book(diary.At(Ten, other));
     }
 }

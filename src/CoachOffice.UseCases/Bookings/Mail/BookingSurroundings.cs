@@ -5,7 +5,6 @@ using CoachOffice.Domain.Students;
 using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Bookings.Calendars;
 using CoachOffice.UseCases.FollowUps;
-using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.UseCases.Bookings.Mail;
 
@@ -16,7 +15,7 @@ public sealed class BookingSurroundings(OfficeDb db, PrivateLinks links)
     private const int MostListed = 12;
 
     /// <summary>The terms in force; the usual ones until somebody wrote others.</summary>
-    public async Task<BookingTerms> Terms(CancellationToken stop) => await db.BookingTerms.AsNoTracking().SingleOrDefaultAsync(stop) ?? BookingTerms.Usual(Guid.Empty);
+    public Task<BookingTerms> Terms(CancellationToken stop) => db.Terms(stop);
 
     /// <summary>The facts of a letter about lessons, the first of which stands for what they have in common; mints the link.</summary>
     public BookingLetterFacts Of(OfficeFacts facts, MailRecipient recipient, IReadOnlyList<LessonFacts> lessons)

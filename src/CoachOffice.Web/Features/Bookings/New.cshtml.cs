@@ -81,7 +81,8 @@ public sealed class NewModel(NewBookingDeeds deeds, NewBookingChoices choices, N
     {
         var found = await choices.Free(OfferingId, anybody ? null : Input, DayEntry.Read(Input.Day), Students.Where(s => s != Guid.Empty).Select(s => (StudentId?)StudentId.From(s)).FirstOrDefault(), Actor);
         if (!found.TryGet(out var free)) return await Again(found.Refusals);
-        Free = [.. free.GroupBy(f => f.LocalStart.Date)];
+        // Of anybody each time is shown once, with the first who is free; the coach can still be changed in the form.
+        Free = [.. (anybody ? free.DistinctBy(f => f.LocalStart) : free).GroupBy(f => f.LocalStart.Date)];
         await Load();
         return Page();
     }

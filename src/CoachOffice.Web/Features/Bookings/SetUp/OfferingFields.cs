@@ -59,7 +59,7 @@ public sealed class OfferingFields
     internal static OfferingFields Suggested(OfferingFormView view)
     {
         var fields = new OfferingFields();
-        if (view.Coaches.Where(c => !c.IsClosed).ToList() is [var coach]) fields.Coaches = [coach.Id.Value];
+        fields.Coaches = [.. view.Coaches.Where(c => !c.IsClosed).Select(c => c.Id.Value)];
         if (view.Places.InUse.ToList() is [var place]) (fields.Places, fields.Resources) = ([place.Place.Id.Value], [.. place.InUse.Select(b => b.Id.Value)]);
         return fields;
     }
