@@ -1,8 +1,9 @@
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 
 namespace CoachOffice.Data;
 
-/// <summary>Questions asked before the office is open, past the translation of queries: that alone costs a cold start more than all the answers.</summary>
+/// <summary>Questions asked past the translation of queries: before the office is open that alone costs more than all the answers, and so it does where one is asked for every single mail.</summary>
 internal static class PlainSql
 {
     /// <summary>The first column of every row, as text.</summary>
@@ -17,6 +18,30 @@ internal static class PlainSql
             var texts = new List<string>();
             while (await reader.ReadAsync(stop)) texts.Add(reader.GetString(0));
             return texts;
+        }
+        finally
+        {
+            await db.Database.CloseConnectionAsync();
+        }
+    }
+
+    /// <summary>The one number a query answers; its values by name.</summary>
+    public static async Task<long> Count(this OfficeDb db, string sql, IReadOnlyList<(string Name, object Value)> values, CancellationToken stop)
+    {
+        await db.Database.OpenConnectionAsync(stop);
+        try
+        {
+            await using var command = db.Database.GetDbConnection().CreateCommand();
+            command.CommandText = sql;
+            command.Transaction = db.Database.CurrentTransaction?.GetDbTransaction();
+            foreach (var (name, value) in values)
+            {
+                var parameter = command.CreateParameter();
+                (parameter.ParameterName, parameter.Value) = (name, value);
+                command.Parameters.Add(parameter);
+            }
+
+            return (long)(await command.ExecuteScalarAsync(stop))!;
         }
         finally
         {

@@ -1,52 +1,40 @@
 using CoachOffice.Data.Columns;
-using CoachOffice.Domain;
 using CoachOffice.Domain.FollowUps;
-using CoachOffice.Domain.Plans;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
 
 namespace CoachOffice.Data.FollowUps;
 
-/// <summary>The outbox in the SQL both databases share; only the lock on the rows chosen differs.</summary>
+/// <summary>The outbox in the SQL both databases share; only the lock on the rows chosen and the right to sweep differ.</summary>
 internal abstract class Outbox(OfficeDb db, string lockClause) : IOutbox
 {
-    // Enumerated words and table names only; every value is a parameter.
-    private readonly string _claim = $$"""
-        UPDATE "Messages" SET "LeaseUntil" = {0}, "ClaimedBy" = {1}, "Attempts" = "Attempts" + 1
-        WHERE "Id" IN (
-            SELECT m."Id" FROM "Messages" AS m
-            LEFT JOIN "Plans" AS p ON p."Id" = m."PlanId" LEFT JOIN "Students" AS s ON s."Id" = m."StudentId"
-            WHERE m."State" = '{{Terms.Of(MessageState.Waiting)}}' AND m."DueAt" <= {2} AND (m."LeaseUntil" IS NULL OR m."LeaseUntil" < {2})
-            AND (m."PlanId" IS NULL OR p."Status" = '{{Terms.Of(PlanStatus.Active)}}' OR (p."Status" = '{{Terms.Of(PlanStatus.Completed)}}' AND m."Kind" = '{{Terms.Of(MessageKind.SecondLook)}}')) AND s."ArchivedAt" IS NULL AND s."ErasedAt" IS NULL
-            AND (m."PlanId" IS NULL OR s."MessagesStoppedAt" IS NULL OR m."Kind" = '{{Terms.Of(MessageKind.PlanDelivery)}}')
-            ORDER BY m."Attempts", m."DueAt", m."Id" LIMIT {3} {{lockClause}})
-        RETURNING *
-        """;
+    // No lease runs longer than its order says, give or take what two machines' clocks differ: one that does was written before the clock was set back.
+    private static readonly Duration Skew = Duration.FromMinutes(10);
+
+    private readonly string _claimNew = OutboxSql.Claim("m.\"LeaseUntil\" IS NULL", lockClause);
+    private readonly string _claimLeft = OutboxSql.Claim("(m.\"LeaseUntil\" < {2} OR m.\"LeaseUntil\" > {4})", lockClause);
+
+    protected OfficeDb Db => db;
+
+    public abstract Task<IAsyncDisposable?> Turn(string owner, Instant now, CancellationToken stop);
 
     public async Task<IReadOnlyList<Message>> Claim(ClaimOrder order, CancellationToken stop)
     {
-        var (now, until) = (Instants.ToColumn(order.Now), Instants.ToColumn(order.Now + order.Lease));
-        var claimed = await db.Messages.FromSqlRaw(_claim, until, order.Owner, now, order.Most).AsNoTracking().ToListAsync(stop);
-        return [.. claimed.OrderBy(m => m.Attempts).ThenBy(m => m.DueAt).ThenBy(m => m.Id)];
+        var fresh = await Claim(_claimNew, order, stop);
+        return fresh.Count > 0 ? fresh : await Claim(_claimLeft, order with { Most = 1 }, stop);
     }
 
+    public async Task<bool> IsStillWanted(Sending sending, CancellationToken stop) =>
+        await db.Count(OutboxSql.Wanted, [("id", sending.MessageId), ("owner", sending.Owner)], stop) == 1;
+
+    public Task<int> Renew(string owner, Instant until, CancellationToken stop) =>
+        db.Messages.Where(m => m.ClaimedBy == owner && m.State == MessageState.Waiting && m.LeaseUntil != null).ExecuteUpdateAsync(m => m.SetProperty(x => x.LeaseUntil, until), stop);
+
     public Task<bool> MarkBegun(Sending sending, CancellationToken stop) =>
-        One(Held(sending).ExecuteUpdateAsync(m => m.SetProperty(x => x.SendingAt, sending.Now), stop));
+        One(db.Database.ExecuteSqlRawAsync(OutboxSql.Begin, [Instants.ToColumn(sending.Now), sending.MessageId, sending.Owner], stop));
 
-    public Task<bool> PutOff(Sending sending, Instant again, CancellationToken stop) => One(Held(sending).ExecuteUpdateAsync(
-        m => m.SetProperty(x => x.DueAt, again).SetProperty(x => x.Attempts, x => x.Attempts - 1)
-            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null),
-        stop));
-
-    public Task<bool> Skip(Sending sending, string why, CancellationToken stop) => One(Held(sending).ExecuteUpdateAsync(
-        m => m.SetProperty(x => x.State, MessageState.Skipped).SetProperty(x => x.LastProblem, why)
-            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null),
-        stop));
-
-    public Task<bool> MarkSent(Sending sending, CancellationToken stop) => One(InFlight(sending).ExecuteUpdateAsync(
-        m => m.SetProperty(x => x.State, MessageState.Sent).SetProperty(x => x.SentAt, sending.Now).SetProperty(x => x.LastProblem, (string?)null)
-            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null).SetProperty(x => x.SendingAt, (Instant?)null),
-        stop));
+    public Task<bool> MarkSent(Sending sending, CancellationToken stop) =>
+        One(db.Database.ExecuteSqlRawAsync(OutboxSql.Sent, [Instants.ToColumn(sending.Now), sending.MessageId, sending.Owner], stop));
 
     public async Task<bool> MarkFailed(Sending sending, string problem, Instant? again, CancellationToken stop)
     {
@@ -58,10 +46,33 @@ internal abstract class Outbox(OfficeDb db, string lockClause) : IOutbox
         return await One(noted);
     }
 
-    public Task<bool> GiveBack(Sending sending, CancellationToken stop) => One(Held(sending).ExecuteUpdateAsync(
-        m => m.SetProperty(x => x.Attempts, x => x.Attempts - 1)
-            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null).SetProperty(x => x.SendingAt, (Instant?)null),
+    public Task<bool> MarkUnknown(Sending sending, string problem, CancellationToken stop) => One(InFlight(sending).ExecuteUpdateAsync(
+        m => m.SetProperty(x => x.State, MessageState.Unknown).SetProperty(x => x.LastProblem, problem).SetProperty(x => x.SendingAt, x => x.SendingAt ?? sending.Now)
+            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null),
         stop));
+
+    public Task<bool> PutOff(Sending sending, Instant again, CancellationToken stop) => One(Held(sending).ExecuteUpdateAsync(
+        m => m.SetProperty(x => x.DueAt, again).SetProperty(x => x.Attempts, x => x.Attempts - 1)
+            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null),
+        stop));
+
+    public Task<bool> Skip(Sending sending, string why, CancellationToken stop) => One(Held(sending).ExecuteUpdateAsync(
+        m => m.SetProperty(x => x.State, MessageState.Skipped).SetProperty(x => x.LastProblem, why)
+            .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null),
+        stop));
+
+    public Task<int> GiveBack(IReadOnlyList<Guid> messages, string owner, CancellationToken stop) =>
+        db.Messages.Where(m => messages.Contains(m.Id) && m.ClaimedBy == owner && m.State == MessageState.Waiting).ExecuteUpdateAsync(
+            m => m.SetProperty(x => x.Attempts, x => x.Attempts - 1)
+                .SetProperty(x => x.LeaseUntil, (Instant?)null).SetProperty(x => x.ClaimedBy, (string?)null).SetProperty(x => x.SendingAt, (Instant?)null),
+            stop);
+
+    private async Task<IReadOnlyList<Message>> Claim(string sql, ClaimOrder order, CancellationToken stop)
+    {
+        var (now, until, latest) = (Instants.ToColumn(order.Now), Instants.ToColumn(order.Now + order.Lease), Instants.ToColumn(order.Now + order.Lease + Skew));
+        var claimed = await db.Messages.FromSqlRaw(sql, until, order.Owner, now, order.Most, latest).AsNoTracking().ToListAsync(stop);
+        return [.. claimed.OrderBy(m => m.Attempts).ThenBy(m => m.DueAt).ThenBy(m => m.Id)];
+    }
 
     private IQueryable<Message> Held(Sending sending) =>
         db.Messages.Where(m => m.Id == sending.MessageId && m.ClaimedBy == sending.Owner && m.State == MessageState.Waiting);

@@ -19,6 +19,9 @@ internal sealed class FileHold : IAsyncDisposable
         }
     }
 
+    /// <summary>At once, or null while somebody else has it.</summary>
+    public static IAsyncDisposable? Try(string path) => Open(path) is { } file ? new FileHold(file) : null;
+
     public ValueTask DisposeAsync() => _file.DisposeAsync();
 
     private static FileStream? Open(string path)

@@ -84,7 +84,7 @@ public sealed class Message
     /// <summary>The plan goes on; due again no earlier than now.</summary>
     public void Release(Instant notBefore)
     {
-        if (State is not (MessageState.Held or MessageState.NeedsAttention)) return;
+        if (State is not (MessageState.Held or MessageState.NeedsAttention or MessageState.Unknown)) return;
         (State, DueAt, Attempts, LeaseUntil, ClaimedBy, SendingAt) = (MessageState.Waiting, Instant.Max(DueAt, notBefore), 0, null, null, null);
     }
 

@@ -8,4 +8,7 @@ public enum MessageState
     Sent,
     Skipped,
     NeedsAttention,
+
+    /// <summary>It was on its way when the connection or the program broke off: it may have arrived, and a person decides whether it goes again.</summary>
+    Unknown,
 }

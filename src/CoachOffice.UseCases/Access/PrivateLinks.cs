@@ -18,6 +18,14 @@ public sealed class PrivateLinks(OfficeDb db, INewIds ids, IClock clock, CheckLi
         return Issue(await StudentOf(plan, stop), plan, life, purpose);
     }
 
+    /// <summary>As <see cref="Mint(PlanId, Duration, LinkPurpose, CancellationToken)"/>, for a plan at hand.</summary>
+    public string Mint(Plan plan, Duration life, LinkPurpose purpose)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        if (purpose == LinkPurpose.Visits) throw new ArgumentException("A link to the lessons belongs to a student, not to a plan.", nameof(purpose));
+        return Issue(plan.StudentId, plan.Id, life, purpose);
+    }
+
     /// <summary>A new token that opens a student's own lessons; kept and added like those of a plan.</summary>
     public string MintVisits(StudentId student, Duration life) => Issue(student, null, life, LinkPurpose.Visits);
 

@@ -109,13 +109,13 @@ public sealed class BookingMessages(OfficeDb db, OfficeMessages office, Practice
     private async Task<(bool Told, bool Waits)> Told(Booking booking, StudentId student, CancellationToken stop)
     {
         Guid[] subjects = booking.SeriesId is { } series ? [booking.Id.Value, series.Value] : [booking.Id.Value];
-        var waits = await Invitations(subjects, student).AnyAsync(m => m.State == MessageState.Waiting && m.SendingAt == null, stop);
+        var waits = await Invitations(subjects, student).AnyAsync(m => m.State == MessageState.Waiting && m.LeaseUntil == null, stop);
         return (await WasTold(subjects, student, stop), waits);
     }
 
     // A letter that is on its way, went, or could not go is something the person may know of or has to be told otherwise.
     private Task<bool> WasTold(Guid[] subjects, StudentId student, CancellationToken stop) => Invitations(subjects, student)
-        .AnyAsync(m => m.State == MessageState.Sent || m.State == MessageState.NeedsAttention || m.SendingAt != null || m.LastProblem == BookingProblems.NoMail, stop);
+        .AnyAsync(m => m.State == MessageState.Sent || m.State == MessageState.NeedsAttention || m.State == MessageState.Unknown || m.LeaseUntil != null || m.LastProblem == BookingProblems.NoMail, stop);
 
     private IQueryable<Message> Invitations(Guid[] subjects, StudentId student) =>
         db.Messages.Where(m => m.StudentId == student && m.SubjectId != null && subjects.Contains(m.SubjectId.Value) && m.Kind == MessageKind.BookingInvitation);

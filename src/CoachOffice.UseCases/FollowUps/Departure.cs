@@ -11,6 +11,6 @@ namespace CoachOffice.UseCases.FollowUps;
 /// <param name="Write">Writes its mail; links minted meanwhile are in the context, unsaved.</param>
 public sealed record Departure(Message Message, Practice Practice, bool MayRepeat, Func<Task<MimeMessage>> Write)
 {
-    /// <summary>What else changes with it having gone, in the transaction that notes it.</summary>
-    public Func<Task> AfterSent { get; init; } = static () => Task.CompletedTask;
+    /// <summary>What else changes with it having gone, in the transaction that notes it; null when nothing does. It is given the services of whatever scope notes it, which may be a later one.</summary>
+    public Func<IServiceProvider, Task>? AfterSent { get; init; }
 }

@@ -23,6 +23,9 @@ public enum HandoverResult
     /// <summary>It certainly did not go and never will as it is.</summary>
     Refused,
 
+    /// <summary>Not tried: as many as the server takes in a minute have gone.</summary>
+    NotNow,
+
     /// <summary>It was on its way when the connection broke; nobody knows.</summary>
     Unknown,
 }

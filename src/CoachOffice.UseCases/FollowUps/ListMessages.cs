@@ -21,7 +21,7 @@ public sealed class ListMessages(OfficeDb db, OfficeLetters letters)
         var number = Math.Clamp(page, 1, LastPage);
         var from = (number - 1) * PageSize;
         var rows = await Rows(Ordered(Chosen(filter), filter).Skip(from).Take(PageSize + 1)).ToListAsync(stop);
-        var waiting = await db.Messages.CountAsync(m => m.State == MessageState.NeedsAttention, stop);
+        var waiting = await db.Messages.CountAsync(m => m.State == MessageState.NeedsAttention || m.State == MessageState.Unknown, stop);
         return new MessageList(await Said(rows.Take(PageSize), stop), number, rows.Count > PageSize, waiting);
     }
 
@@ -41,10 +41,10 @@ public sealed class ListMessages(OfficeDb db, OfficeLetters letters)
 
     private IQueryable<Message> Chosen(MessageFilter filter) => filter switch
     {
-        MessageFilter.NeedsAttention => db.Messages.Where(m => m.State == MessageState.NeedsAttention),
+        MessageFilter.NeedsAttention => db.Messages.Where(m => m.State == MessageState.NeedsAttention || m.State == MessageState.Unknown),
         MessageFilter.Sent => db.Messages.Where(m => m.State == MessageState.Sent),
         MessageFilter.All => db.Messages,
-        _ => db.Messages.Where(m => m.State == MessageState.Waiting || m.State == MessageState.Held || m.State == MessageState.NeedsAttention),
+        _ => db.Messages.Where(m => m.State == MessageState.Waiting || m.State == MessageState.Held || m.State == MessageState.NeedsAttention || m.State == MessageState.Unknown),
     };
 
     private static IQueryable<Message> Ordered(IQueryable<Message> messages, MessageFilter filter) =>

@@ -1,64 +1,93 @@
 using CoachOffice.Data;
 using CoachOffice.Data.FollowUps;
 using CoachOffice.Domain.Access;
+using CoachOffice.Domain.FollowUps;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
 
 namespace CoachOffice.UseCases.FollowUps;
 
-/// <summary>The last stretch every mail goes: written, its links kept, handed over, and what came of it noted.</summary>
-public sealed class MailDispatch(OfficeDb db, IOutbox outbox, MailDoors doors)
+/// <summary>The last stretch every mail goes: written, looked at once more, handed over, and what came of it noted.</summary>
+public sealed class MailDispatch(OfficeDb db, IOutbox outbox, MailDoors doors, UnnotedMail unnoted, IServiceProvider services)
 {
     /// <summary>So many attempts, then a person looks.</summary>
     public const int MostAttempts = 5;
 
     private static readonly Duration[] Waits = [Duration.FromMinutes(2), Duration.FromMinutes(10), Duration.FromHours(1), Duration.FromHours(4)];
 
-    /// <summary>What came of it.</summary>
-    public async Task<SendingResult> Of(Departure departure, Sending sending, CancellationToken stop)
+    /// <summary>The mail as it leaves, its links in the context, unsaved; null when the practice has no address to send from.</summary>
+    public async Task<WrittenMail?> Write(Departure departure)
     {
         ArgumentNullException.ThrowIfNull(departure);
-        ArgumentNullException.ThrowIfNull(sending);
-        if (doors.LeavesBySmtp(departure.Practice) && departure.Practice.MailFrom.Length == 0)
+        if (doors.LeavesBySmtp(departure.Practice) && departure.Practice.MailFrom.Length == 0) return null;
+        var before = Minted().ToHashSet();
+        try
         {
-            await outbox.MarkFailed(sending, "no-sender", null, stop);
-            return SendingResult.NeedsAttention;
+            var mail = await departure.Write();
+            doors.Seal(departure.Practice, mail);
+            return new WrittenMail(departure, mail, [.. Minted().Where(id => !before.Contains(id))]);
         }
-
-        var mail = await departure.Write();
-        var minted = db.ChangeTracker.Entries<PrivateLink>().Select(e => e.Entity.Id).ToList();
-        await db.SaveChangesAsync(stop);
-        if (!await outbox.MarkBegun(sending, stop))
+        catch
         {
-            await Forget(minted, stop);
+            foreach (var link in db.PrivateLinks.Local.Where(l => !before.Contains(l.Id)).ToList()) db.Entry(link).State = EntityState.Detached;
+            throw;
+        }
+    }
+
+    /// <summary>Hands it over unless it is not wanted any more, and notes what came of it.</summary>
+    public async Task<SendingResult> HandOver(WrittenMail written, Sending sending, CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(written);
+        ArgumentNullException.ThrowIfNull(sending);
+        var departure = written.Departure;
+
+        // What may not be repeated by guess has to be known to have begun; for the others lease and Message-ID do.
+        var wanted = departure.MayRepeat ? await outbox.IsStillWanted(sending, stop) : await outbox.MarkBegun(sending, stop);
+        if (!wanted)
+        {
+            await Forget(written.Links, stop);
             return SendingResult.PutOff;
         }
 
-        var handover = await doors.For(departure.Practice).HandOver(mail, stop);
-        if (handover.Result is HandoverResult.TryLater or HandoverResult.Refused) await Forget(minted, CancellationToken.None);
-        return await Note(departure, sending, handover);
+        var handover = await doors.For(departure.Practice).HandOver(written.Mail, stop);
+        if (handover.Result != HandoverResult.Taken) return await NoteTrouble(written, sending, handover);
+        await unnoted.Note(new SentMail(sending, departure.AfterSent), services);
+        return SendingResult.Sent;
+    }
+
+    /// <summary>The program stumbled over it: tried again later, and given up after some times.</summary>
+    public async Task<SendingResult> NoteStumble(Message message, Sending sending, CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(message);
+        ArgumentNullException.ThrowIfNull(sending);
+        var again = Again(message, sending);
+        await outbox.MarkFailed(sending, "gave-up", again, stop);
+        return again is null ? SendingResult.NeedsAttention : SendingResult.TriedAgainLater;
+    }
+
+    /// <summary>A link nobody can have received opens nothing.</summary>
+    public async Task Forget(IReadOnlyList<Guid> minted, CancellationToken stop)
+    {
+        if (minted.Count > 0) await db.PrivateLinks.Where(l => minted.Contains(l.Id)).ExecuteDeleteAsync(stop);
     }
 
     // What is known now is noted even when the program is being stopped.
-    private async Task<SendingResult> Note(Departure departure, Sending sending, Handover handover)
+    private async Task<SendingResult> NoteTrouble(WrittenMail written, Sending sending, Handover handover)
     {
-        if (handover.Result == HandoverResult.Taken)
+        if (handover.Result != HandoverResult.Unknown) await Forget(written.Links, CancellationToken.None);
+        if (handover.Result == HandoverResult.NotNow)
         {
-            await using var transaction = await db.Database.BeginTransactionAsync();
-            await outbox.MarkSent(sending, CancellationToken.None);
-            await departure.AfterSent();
-            await db.SaveChangesAsync();
-            await transaction.CommitAsync();
-            return SendingResult.Sent;
+            await outbox.GiveBack([sending.MessageId], sending.Owner, CancellationToken.None);
+            return SendingResult.RateReached;
         }
 
-        var attempts = departure.Message.Attempts;
-        var mayRepeat = handover.Result == HandoverResult.TryLater || (handover.Result == HandoverResult.Unknown && departure.MayRepeat);
-        var again = mayRepeat && attempts < MostAttempts ? sending.Now + Waits[attempts - 1] : (Instant?)null;
+        var mayRepeat = handover.Result == HandoverResult.TryLater || (handover.Result == HandoverResult.Unknown && written.Departure.MayRepeat);
+        if (!mayRepeat || Again(written.Departure.Message, sending) is not { } again) return await outbox.Ask(sending, handover.Problem ?? "unknown", CancellationToken.None);
         await outbox.MarkFailed(sending, handover.Problem ?? "unknown", again, CancellationToken.None);
-        return again is null ? SendingResult.NeedsAttention : handover.IsOfServer ? SendingResult.ServerDown : SendingResult.TriedAgainLater;
+        return handover.IsOfServer ? SendingResult.ServerDown : SendingResult.TriedAgainLater;
     }
 
-    // A link nobody can have received opens nothing.
-    private Task<int> Forget(IReadOnlyList<Guid> minted, CancellationToken stop) => db.PrivateLinks.Where(l => minted.Contains(l.Id)).ExecuteDeleteAsync(stop);
+    private static Instant? Again(Message message, Sending sending) => message.Attempts < MostAttempts ? sending.Now + Waits[message.Attempts - 1] : null;
+
+    private IEnumerable<Guid> Minted() => db.PrivateLinks.Local.Select(l => l.Id);
 }

@@ -13,6 +13,7 @@ internal static class MailWiring
         services.TryAddSingleton(configuration.GetSection("Office:Mail").Get<MailSettings>() ?? new MailSettings());
         services.TryAddSingleton<Letters>();
         services.TryAddSingleton<MailDoors>();
+        services.TryAddSingleton<UnnotedMail>();
         foreach (var family in typeof(IOfficeLetter).Assembly.GetExportedTypes().Where(t => t.IsSealed && t.IsAssignableTo(typeof(IOfficeLetter))))
             services.TryAddEnumerable(ServiceDescriptor.Scoped(typeof(IOfficeLetter), family));
     }

@@ -24,7 +24,7 @@ public sealed class MoveMessage(OfficeDb db, MessageDoor door, PracticeDays days
 
     private async Task<Refusal?> Move(Message message, IQueryable<Message> row, Instant due, CancellationToken stop)
     {
-        if (message.State == MessageState.NeedsAttention) return new("message-needs-attention", "This message needs a look first; send it again or leave it out.");
+        if (message.State is MessageState.NeedsAttention or MessageState.Unknown) return new("message-needs-attention", "This message needs a look first; send it again or leave it out.");
         await row.ExecuteUpdateAsync(m => m.SetProperty(x => x.DueAt, due).SetProperty(x => x.AtOnce, false), stop);
         if (message.SubjectId is not { } subject) return null;
         var day = (await days.Dates(stop)).DayOf(due);

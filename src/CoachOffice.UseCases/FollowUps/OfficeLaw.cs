@@ -10,7 +10,7 @@ public static class OfficeLaw
     {
         ArgumentNullException.ThrowIfNull(facts);
         if (facts.Student is { ErasedAt: not null } or { ArchivedAt: not null }) return new SendingVerdict.Never("student-archived");
-        return facts.Message.SendingAt is not null && !mayRepeat ? new SendingVerdict.Ask("sent-unknown") : null;
+        return facts.Message.SendingAt is not null && !mayRepeat ? new SendingVerdict.Ask(Problems.SentUnknown) : null;
     }
 
     /// <summary>After it said go: somebody has to be there to read it, and by night only what cannot wait goes.</summary>

@@ -46,6 +46,6 @@ public sealed class PlanMessages(OfficeDb db, OfficeMessages office)
         messages.Where(m => m.State == MessageState.Waiting || m.State == MessageState.Held);
 
     private static Task<int> Skip(IQueryable<Message> messages, string why, CancellationToken stop) =>
-        messages.Where(m => m.State == MessageState.Waiting || m.State == MessageState.Held || m.State == MessageState.NeedsAttention)
+        messages.Where(m => m.State == MessageState.Waiting || m.State == MessageState.Held || m.State == MessageState.NeedsAttention || m.State == MessageState.Unknown)
             .ExecuteUpdateAsync(m => m.SetProperty(x => x.State, MessageState.Skipped).SetProperty(x => x.LastProblem, why), stop);
 }

@@ -3,6 +3,9 @@ namespace CoachOffice.UseCases.FollowUps;
 /// <summary>Codes of why a message did not go, in words for the coach.</summary>
 public static class Problems
 {
+    /// <summary>It was on its way when the connection or the program broke off.</summary>
+    public const string SentUnknown = "sent-unknown";
+
     /// <summary>The words; the code itself when it is new.</summary>
     public static string InWords(string code) => code switch
     {
@@ -11,7 +14,7 @@ public static class Problems
         "no-recipient" => "There is no mail address to send it to. Add one, then send it again.",
         "no-letter" => "This kind of message has no letter in this edition of the program.",
         "no-sender" => "The practice has no sender address yet. Set it in the settings, then send it again.",
-        "sent-unknown" => "The connection broke while it was on its way, so it may have arrived. Ask before you send it again.",
+        SentUnknown => "The connection broke while it was on its way, so it may have arrived. Ask before you send it again; if it is there, say so here.",
         "recipient-refused" => "The mail server refused the address. Check it, then send it again.",
         "sender-refused" => "The mail server refused the practice's own address. Check the settings, then send it again.",
         "message-refused" => "The mail server refused the message.",

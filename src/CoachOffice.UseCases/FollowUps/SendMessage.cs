@@ -3,43 +3,40 @@ using CoachOffice.Data.FollowUps;
 using CoachOffice.Domain.FollowUps;
 using CoachOffice.UseCases.Plans;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
 using NodaTime;
 
 namespace CoachOffice.UseCases.FollowUps;
 
-/// <summary>Carries one claimed message of a plan to its end: asks the law, writes the letter, hands it over, notes what came of it.</summary>
-public sealed class SendMessage(OfficeDb db, IOutbox outbox, WriteLetter write, MailDispatch dispatch, Encouraging encouraging)
+/// <summary>Asks the law about a claimed message of a plan; what does not go now is noted at once.</summary>
+public sealed class SendMessage(OfficeDb db, IOutbox outbox, WriteLetter write)
 {
-    /// <summary>What came of it.</summary>
-    public async Task<SendingResult> Of(SendingFacts facts, Sending sending, CancellationToken stop)
+    /// <summary>What came of it, or how it goes.</summary>
+    public async Task<Preparation> Prepare(SendingFacts facts, Sending sending, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(facts);
         ArgumentNullException.ThrowIfNull(sending);
-        db.ChangeTracker.Clear();
         switch (SendingLaw.Of(facts))
         {
             case SendingVerdict.Never never:
                 await outbox.Skip(sending, never.Why, stop);
-                return SendingResult.Skipped;
+                return Preparation.Ended(SendingResult.Skipped);
             case SendingVerdict.Later later:
                 await PutOff(facts, sending, later.Again, stop);
-                return SendingResult.PutOff;
+                return Preparation.Ended(SendingResult.PutOff);
             case SendingVerdict.Ask ask:
-                await outbox.MarkFailed(sending, ask.Problem, null, stop);
-                return SendingResult.NeedsAttention;
+                return Preparation.Ended(await outbox.Ask(sending, ask.Problem, stop));
             default:
-                return await Go(facts, sending, stop);
+                return Preparation.Of(Go(facts, stop));
         }
     }
 
-    private Task<SendingResult> Go(SendingFacts facts, Sending sending, CancellationToken stop)
-    {
-        var departure = new Departure(facts.Message, facts.Practice, facts.Message.Kind != MessageKind.PlanDelivery, () => write.Of(facts, stop))
+    private Departure Go(SendingFacts facts, CancellationToken stop) =>
+        new(facts.Message, facts.Practice, facts.Message.Kind != MessageKind.PlanDelivery, () => write.Of(facts, stop))
         {
-            AfterSent = () => facts.Message.Kind == MessageKind.PracticeNudge ? encouraging.AfterNote(facts.Plan, facts.Today, facts.Unanswered + 1, CancellationToken.None) : Task.CompletedTask,
+            AfterSent = facts.Message.Kind != MessageKind.PracticeNudge ? null
+                : services => services.GetRequiredService<Encouraging>().AfterNote(facts.Plan, facts.Today, facts.Unanswered + 1, CancellationToken.None),
         };
-        return dispatch.Of(departure, sending, stop);
-    }
 
     // The day of the re-test goes with its prompt.
     private async Task PutOff(SendingFacts facts, Sending sending, Instant again, CancellationToken stop)

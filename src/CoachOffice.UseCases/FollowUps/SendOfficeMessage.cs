@@ -3,21 +3,36 @@ using CoachOffice.Data.FollowUps;
 using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Students;
 using Microsoft.EntityFrameworkCore;
-using NodaTime;
 
 namespace CoachOffice.UseCases.FollowUps;
 
-/// <summary>Carries one claimed message without a plan to its end: its family says whether and to whom it goes and writes it.</summary>
-public sealed class SendOfficeMessage(OfficeDb db, IOutbox outbox, OfficeLetters letters, PracticeClock clock, MailDispatch dispatch)
+/// <summary>Asks the family of a claimed message without a plan whether and to whom it goes; what does not go now is noted at once.</summary>
+public sealed class SendOfficeMessage(OfficeDb db, IOutbox outbox, OfficeLetters letters, PracticeClock clock)
 {
-    /// <summary>What came of it.</summary>
-    public async Task<SendingResult> Of(Message message, Sending sending, CancellationToken stop)
+    /// <summary>What decides about messages, read for all of them at once.</summary>
+    public async Task<IReadOnlyDictionary<Guid, OfficeFacts>> Facts(IReadOnlyList<Message> messages, CancellationToken stop)
     {
-        ArgumentNullException.ThrowIfNull(message);
+        ArgumentNullException.ThrowIfNull(messages);
+        if (messages.Count == 0) return new Dictionary<Guid, OfficeFacts>();
+        var ids = messages.Select(m => m.StudentId).OfType<StudentId>().Distinct().ToList();
+        var students = await db.Students.AsNoTracking().Where(s => ids.Contains(s.Id)).ToDictionaryAsync(s => s.Id, stop);
+        var (practice, now, dates) = (await db.Practices.AsNoTracking().SingleAsync(stop), clock.Now, new FollowUpDates(await clock.Zone(stop)));
+        return messages.ToDictionary(m => m.Id, m => new OfficeFacts
+        {
+            Message = m,
+            Student = m.StudentId is { } student ? students[student] : null,
+            Practice = practice,
+            Now = now,
+            Dates = dates,
+        });
+    }
+
+    /// <summary>What came of it, or how it goes.</summary>
+    public async Task<Preparation> Prepare(OfficeFacts facts, Sending sending, CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
         ArgumentNullException.ThrowIfNull(sending);
-        db.ChangeTracker.Clear();
-        if (letters.Of(message.Kind) is not { } family) return await Ask(sending, "no-letter", stop);
-        var facts = await Facts(message, stop);
+        if (letters.Of(facts.Message.Kind) is not { } family) return Preparation.Ended(await outbox.Ask(sending, "no-letter", stop));
         var recipient = (MailRecipient?)null;
         var verdict = OfficeLaw.Before(facts, family.MayRepeat) ?? await family.MayGo(facts, stop);
         if (verdict is SendingVerdict.Go) verdict = OfficeLaw.After(facts, recipient = await family.Recipient(facts, stop)) ?? verdict;
@@ -25,29 +40,14 @@ public sealed class SendOfficeMessage(OfficeDb db, IOutbox outbox, OfficeLetters
         {
             case SendingVerdict.Never never:
                 await outbox.Skip(sending, never.Why, stop);
-                return SendingResult.Skipped;
+                return Preparation.Ended(SendingResult.Skipped);
             case SendingVerdict.Later later:
                 await outbox.PutOff(sending, later.Again, stop);
-                return SendingResult.PutOff;
+                return Preparation.Ended(SendingResult.PutOff);
             case SendingVerdict.Ask ask:
-                return await Ask(sending, ask.Problem, stop);
+                return Preparation.Ended(await outbox.Ask(sending, ask.Problem, stop));
             default:
-                return await dispatch.Of(new Departure(message, facts.Practice, family.MayRepeat, () => family.Write(facts, recipient!, stop)), sending, stop);
+                return Preparation.Of(new Departure(facts.Message, facts.Practice, family.MayRepeat, () => family.Write(facts, recipient!, stop)));
         }
     }
-
-    private async Task<SendingResult> Ask(Sending sending, string problem, CancellationToken stop)
-    {
-        await outbox.MarkFailed(sending, problem, null, stop);
-        return SendingResult.NeedsAttention;
-    }
-
-    private async Task<OfficeFacts> Facts(Message message, CancellationToken stop) => new()
-    {
-        Message = message,
-        Student = message.StudentId is { } student ? await db.Students.AsNoTracking().SingleAsync(s => s.Id == student, stop) : null,
-        Practice = await db.Practices.AsNoTracking().SingleAsync(stop),
-        Now = clock.Now,
-        Dates = new FollowUpDates(await clock.Zone(stop)),
-    };
 }

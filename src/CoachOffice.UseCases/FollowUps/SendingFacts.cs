@@ -37,6 +37,9 @@ public sealed record SendingFacts
     /// <summary>What went out to the student lately.</summary>
     public required IReadOnlyList<SentBefore> Sent { get; init; }
 
+    /// <summary>What its letter is made of.</summary>
+    public required LetterSource Letter { get; init; }
+
     /// <summary>The practice's day.</summary>
     public LocalDate Today => Dates.DayOf(Now);
 

@@ -31,7 +31,7 @@ public static class SendingLaw
 
     // A plan is not sent twice by guess; a second note does no harm.
     private static SendingVerdict.Ask? Arrived(SendingFacts facts) =>
-        facts.Message is { SendingAt: not null, Kind: MessageKind.PlanDelivery } ? new SendingVerdict.Ask("sent-unknown") : null;
+        facts.Message is { SendingAt: not null, Kind: MessageKind.PlanDelivery } ? new SendingVerdict.Ask(Problems.SentUnknown) : null;
 
     private static SendingVerdict.Ask? Reachable(SendingFacts facts) =>
         facts.Student.RecipientOn(facts.Today) is not null ? null : new SendingVerdict.Ask(facts.IsMinor ? "no-guardian" : "no-address");

@@ -1,43 +1,103 @@
 using CoachOffice.Data.FollowUps;
 using CoachOffice.Domain;
+using CoachOffice.Domain.Students;
+using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using NodaTime;
 
 namespace CoachOffice.UseCases.FollowUps;
 
-/// <summary>Sends what is due, one message after the other. Any number of sweeps at once, on any number of machines, send each message once.</summary>
-public sealed partial class SweepMessages(IOutbox outbox, ClaimedMessage claimed, IClock clock, INewIds ids, ILogger<SweepMessages> log)
+/// <summary>
+/// Sends what is due: one sender, one message after the other, the next batch prepared meanwhile. Any number of sweeps at once, on any number of machines, send each message once.
+/// </summary>
+public sealed partial class SweepMessages(IServiceScopeFactory scopes, MailDoors doors, TimeProvider time, INewIds ids, ILogger<SweepMessages> log)
 {
-    // One row at a time and a lease far longer than a mail server may take: a crash holds one message for five minutes.
-    private static readonly Duration Lease = Duration.FromMinutes(5);
-    private const int MostInOneSweep = 500;
+    private const int Most = 64;
+
+    // The next sweep goes on; what else is due each minute is not kept waiting.
+    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(45);
 
     /// <summary>One sweep.</summary>
     public async Task<SweepResult> Once(CancellationToken stop)
     {
+        await using var scope = scopes.CreateAsyncScope();
         var owner = $"sweep-{ids.Next():N}";
-        var result = SweepResult.Nothing;
-        for (var count = 0; count < MostInOneSweep && !stop.IsCancellationRequested; count++)
+        await scope.ServiceProvider.GetRequiredService<UnnotedMail>().Settle();
+        await using var turn = await scope.ServiceProvider.GetRequiredService<IOutbox>().Turn(owner, Now, stop);
+        if (turn is null) return SweepResult.Nothing;
+        try
         {
-            if (await outbox.Claim(new ClaimOrder(clock.GetCurrentInstant(), Lease, owner, 1), stop) is not [var message]) break;
-            var sending = new Sending(message.Id, owner, clock.GetCurrentInstant());
-            var one = message.Attempts > MailDispatch.MostAttempts ? await GiveUp(sending, stop) : await claimed.Carry(message, sending, stop);
-            result = result.With(one);
-            if (one != SendingResult.ServerDown) continue;
-            LogServerDown(log, message.Id);
-            break;
+            return await Batches(owner, stop);
+        }
+        finally
+        {
+            await doors.Rest();
+        }
+    }
+
+    private Instant Now => Instant.FromDateTimeOffset(time.GetUtcNow());
+
+    private async Task<SweepResult> Batches(string owner, CancellationToken stop)
+    {
+        var (began, result) = (time.GetTimestamp(), SweepResult.Nothing);
+        var present = await Next(owner, new HashSet<StudentId>());
+        while (!present.Batch.IsEmpty)
+        {
+            var goesOn = !stop.IsCancellationRequested && time.GetElapsedTime(began) < Longest;
+            var next = goesOn ? Task.Run(() => Next(owner, present.Batch.Students), CancellationToken.None) : null;
+            result = result.And(await Deliver(present, next, stop));
+            if (next is null) return result;
+            present = await next;
+            if (!result.EndsEarly) continue;
+            await using (present) await present.Batch.PutBack();
+            if (result.ServerDown) LogServerDown(log);
+            return result;
         }
 
+        await present.DisposeAsync();
         return result;
     }
 
-    // A message that made the program stumble each time is left to a person.
-    private async Task<SendingResult> GiveUp(Sending sending, CancellationToken stop)
+    private static async Task<SweepResult> Deliver(HeldBatch present, Task<HeldBatch>? next, CancellationToken stop)
     {
-        await outbox.MarkFailed(sending, "gave-up", null, stop);
-        return SendingResult.NeedsAttention;
+        await using var _ = present;
+        try
+        {
+            var result = await present.Batch.Deliver(stop);
+            await present.Batch.PutBack();
+            return result;
+        }
+        catch
+        {
+            // Nothing more goes out until it is known why; whatever is still held is free again with its lease.
+            if (next is not null) await next.ContinueWith(static held => held.IsCompletedSuccessfully ? held.Result.DisposeAsync().AsTask() : Task.CompletedTask, TaskScheduler.Default).Unwrap();
+            throw;
+        }
     }
 
-    [LoggerMessage(Level = LogLevel.Warning, Message = "Mail could not leave; message {Message} and those behind it are tried again later.")]
-    private static partial void LogServerDown(ILogger log, Guid message);
+    private async Task<HeldBatch> Next(string owner, IReadOnlySet<StudentId> busy)
+    {
+        var held = new HeldBatch(scopes.CreateAsyncScope());
+        try
+        {
+            await held.Batch.Load(new ClaimOrder(Now, doors.Times.Lease, owner, Most), doors.Times, busy);
+            return held;
+        }
+        catch
+        {
+            await held.DisposeAsync();
+            throw;
+        }
+    }
+
+    [LoggerMessage(Level = LogLevel.Warning, Message = "Mail could not leave; it is tried again later.")]
+    private static partial void LogServerDown(ILogger log);
+
+    /// <summary>A batch with the scope it lives in.</summary>
+    private sealed class HeldBatch(AsyncServiceScope scope) : IAsyncDisposable
+    {
+        public MailBatch Batch { get; } = scope.ServiceProvider.GetRequiredService<MailBatch>();
+
+        public ValueTask DisposeAsync() => scope.DisposeAsync();
+    }
 }

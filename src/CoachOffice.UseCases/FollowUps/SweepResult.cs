@@ -10,6 +10,26 @@ public sealed record SweepResult(int Sent, int PutOff, int Skipped, int TriedAga
 {
     public static SweepResult Nothing { get; } = new(0, 0, 0, 0, 0);
 
+    /// <summary>No other message would fare better now.</summary>
+    public bool ServerDown { get; init; }
+
+    /// <summary>As many as the server takes in a minute have gone.</summary>
+    public bool RateReached { get; init; }
+
+    /// <summary>Nothing more goes out in this sweep.</summary>
+    public bool EndsEarly => ServerDown || RateReached;
+
+    /// <summary>Both together.</summary>
+    public SweepResult And(SweepResult other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return new SweepResult(Sent + other.Sent, PutOff + other.PutOff, Skipped + other.Skipped, TriedAgainLater + other.TriedAgainLater, NeedAttention + other.NeedAttention)
+        {
+            ServerDown = ServerDown || other.ServerDown,
+            RateReached = RateReached || other.RateReached,
+        };
+    }
+
     /// <summary>One message more.</summary>
     public SweepResult With(SendingResult one) => one switch
     {
@@ -17,6 +37,7 @@ public sealed record SweepResult(int Sent, int PutOff, int Skipped, int TriedAga
         SendingResult.PutOff => this with { PutOff = PutOff + 1 },
         SendingResult.Skipped => this with { Skipped = Skipped + 1 },
         SendingResult.NeedsAttention => this with { NeedAttention = NeedAttention + 1 },
-        _ => this with { TriedAgainLater = TriedAgainLater + 1 },
+        SendingResult.RateReached => this with { RateReached = true },
+        _ => this with { TriedAgainLater = TriedAgainLater + 1, ServerDown = one == SendingResult.ServerDown },
     };
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using CoachOffice.Data;
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Measuring;
@@ -7,7 +6,6 @@ using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Plans.Drafts;
 using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Plans;
-using Microsoft.EntityFrameworkCore;
 using MimeKit;
 using NodaTime;
 using NodaTime.Text;
@@ -15,7 +13,7 @@ using NodaTime.Text;
 namespace CoachOffice.UseCases.FollowUps;
 
 /// <summary>Writes the letter of a message at the moment it goes out: words and links exist from here on only; of a link only the hash is kept.</summary>
-public sealed class WriteLetter(OfficeDb db, PlanBooks books, PrivateLinks links, Letters letters)
+public sealed class WriteLetter(PlanBooks books, PrivateLinks links, Letters letters)
 {
     private static readonly Duration PlanLinkLife = Duration.FromDays(180);
     private static readonly Duration StopLinkLife = Duration.FromDays(730);
@@ -26,17 +24,16 @@ public sealed class WriteLetter(OfficeDb db, PlanBooks books, PrivateLinks links
     {
         ArgumentNullException.ThrowIfNull(facts);
         var address = facts.Practice.PublicAddress;
-        var link = $"{address}/p/{await links.Mint(facts.Plan.Id, PlanLinkLife, LinkPurpose.Plan, stop)}";
-        var stopLink = $"{address}/stop/{await links.Mint(facts.Plan.Id, StopLinkLife, LinkPurpose.StopMessages, stop)}";
+        var link = $"{address}/p/{links.Mint(facts.Plan, PlanLinkLife, LinkPurpose.Plan)}";
+        var stopLink = $"{address}/stop/{links.Mint(facts.Plan, StopLinkLife, LinkPurpose.StopMessages)}";
         var letter = letters.Render(facts.Message.Kind, await Say(facts, link, stopLink, stop));
-        return MailForm.Of(letter, await Address(facts, stopLink, stop));
+        return MailForm.Of(letter, Address(facts, stopLink));
     }
 
     private async Task<LetterFacts> Say(SendingFacts facts, string link, string stopLink, CancellationToken stop)
     {
-        var (plan, book) = (facts.Plan, await books.Of(facts.Plan.DraftId, stop));
-        var draft = DraftJson.Read(await db.StoredDrafts.Where(d => d.Id == plan.DraftId).Select(d => d.Json).SingleAsync(stop));
-        var lessonOn = await db.Lessons.Where(l => l.Id == plan.LessonId).Select(l => l.HeldOn).SingleAsync(stop);
+        var (plan, book) = (facts.Plan, await books.Named(facts.Letter.RulebookSha256, stop));
+        var draft = DraftJson.Read(facts.Letter.Draft);
         var recipient = facts.Student.RecipientOn(facts.Today)!;
         var now = plan.Stages.Where(s => s.Status == StageStatus.Current).ToList();
         return new LetterFacts
@@ -49,7 +46,7 @@ public sealed class WriteLetter(OfficeDb db, PlanBooks books, PrivateLinks links
             EmergencyNumber = CleanText.Line(facts.Practice.EmergencyNumber),
             Link = link,
             StopLink = stopLink,
-            LessonOn = Written.Format(lessonOn),
+            LessonOn = Written.Format(facts.Letter.LessonOn),
             LookOn = facts.Looks is [var first, ..] ? Written.Format(first.DueOn) : "",
             Message = CleanText.Paragraphs(plan.Message),
             IfThen = CleanText.Line(plan.IfThen),
@@ -65,16 +62,14 @@ public sealed class WriteLetter(OfficeDb db, PlanBooks books, PrivateLinks links
     private static IEnumerable<Retest> Asked(SendingFacts facts) =>
         facts.Looks.Where(l => l.Id == facts.Message.SubjectId || (facts.Message.Kind == MessageKind.RetestPrompt && !l.IsSecondLook && l.DueOn <= facts.Today));
 
-    private async Task<Envelope> Address(SendingFacts facts, string stopLink, CancellationToken stop)
+    private static Envelope Address(SendingFacts facts, string stopLink)
     {
         var host = new Uri(facts.Practice.PublicAddress).Host;
-        var delivery = facts.Message.Kind == MessageKind.PlanDelivery ? null
-            : await db.Messages.AsNoTracking().Where(m => m.PlanId == facts.Plan.Id && m.Kind == MessageKind.PlanDelivery && m.State == MessageState.Sent).OrderBy(m => m.SentAt).FirstOrDefaultAsync(stop);
         var recipient = facts.Student.RecipientOn(facts.Today)!;
         return new Envelope
         {
             MessageId = $"{facts.Message.StableName}@{host}",
-            Follows = delivery is null ? null : $"{delivery.StableName}@{host}",
+            Follows = facts.Message.Kind == MessageKind.PlanDelivery || facts.Letter.Delivery is not { } delivery ? null : $"{delivery}@{host}",
             FromName = facts.Practice.Name,
             FromAddress = facts.Practice.MailFrom.Length > 0 ? facts.Practice.MailFrom : $"office@{host}",
             ToName = recipient.Name,

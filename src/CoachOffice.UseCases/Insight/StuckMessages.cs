@@ -11,7 +11,7 @@ public sealed class StuckMessages(OfficeDb db, OfficeLetters letters)
     private static readonly CompiledQuery<int, TodayMessage> Stuck = new((db, most) =>
         (from message in db.Messages
          from student in db.Students.Where(s => s.Id == message.StudentId).DefaultIfEmpty()
-         where message.State == MessageState.NeedsAttention
+         where message.State == MessageState.NeedsAttention || message.State == MessageState.Unknown
          orderby message.DueAt, message.Id
          select new TodayMessage(message.Id, message.StudentId, student == null ? "" : (student.GivenName + " " + student.FamilyName).Trim(), message.Kind, message.LastProblem ?? "unknown")).Take(most));
 

@@ -22,10 +22,13 @@ public sealed class PracticeDays(OfficeDb db, PracticeClock clock)
     /// <summary>The arithmetic of dates in the practice's zone.</summary>
     public async Task<FollowUpDates> Dates(CancellationToken stop = default) => new(await clock.Zone(stop));
 
+    /// <summary>Lessons before this day matter no more to any date.</summary>
+    public async Task<LocalDate> TaughtSince(CancellationToken stop = default) => (await clock.Today(stop)).Minus(LessonsBack);
+
     /// <summary>Days of lessons in the last two months and later; a re-test is no lesson.</summary>
     public async Task<IReadOnlyList<LocalDate>> Taught(StudentId student, CancellationToken stop = default)
     {
-        var since = (await clock.Today(stop)).Minus(LessonsBack);
+        var since = await TaughtSince(stop);
         return await db.Lessons.Where(l => l.StudentId == student && l.Kind == LessonKind.Lesson && l.HeldOn >= since).Select(l => l.HeldOn).Distinct().ToListAsync(stop);
     }
 

@@ -100,7 +100,7 @@ public abstract class OutboxTests(OfficeFixture fixture)
         Assert.True(await office.Do((IOutbox box) => box.MarkBegun(Of(sent, office), default)));
         Assert.True(await office.Do((IOutbox box) => box.MarkSent(Of(sent, office), default)));
         Assert.True(await office.Do((IOutbox box) => box.MarkFailed(Of(failed, office), "smtp-550", null, default)));
-        Assert.True(await office.Do((IOutbox box) => box.GiveBack(Of(returned, office), default)));
+        Assert.Equal(1, await office.Do((IOutbox box) => box.GiveBack([returned], "one", default)));
 
         var kept = await office.Read(db => db.Messages.ToDictionaryAsync(m => m.Id));
         Assert.Equal((MessageState.Sent, office.Now, null), (kept[sent].State, kept[sent].SentAt, kept[sent].ClaimedBy));
@@ -120,6 +120,47 @@ public abstract class OutboxTests(OfficeFixture fixture)
 
         Assert.False(await office.Do((IOutbox box) => box.MarkSent(Of(message, office), default)));
         Assert.Equal(MessageState.Waiting, (await office.Read(db => db.Messages.SingleAsync())).State);
+    }
+
+    [Fact]
+    public async Task What_a_dead_holder_left_comes_after_all_that_is_new_and_one_at_a_time()
+    {
+        var office = await fixture.Another(opened: true);
+        var plan = await ActivePlan(office);
+        for (var n = 0; n < 3; n++) await Due(office, plan, office.Now - Duration.FromHours(1));
+        Assert.Equal(3, (await Claim(office, "died")).Count);
+        office.Time.Advance(TimeSpan.FromMinutes(3));
+        var fresh = await Due(office, plan);
+
+        Assert.Equal([fresh], (await Claim(office, "two")).Select(m => m.Id));
+        for (var n = 0; n < 3; n++) Assert.Equal(2, (await Claim(office, "two")).Single().Attempts);
+        Assert.Empty(await Claim(office, "two"));
+    }
+
+    [Fact]
+    public async Task A_lease_from_before_the_clock_was_set_back_holds_nothing_up()
+    {
+        var office = await fixture.Another(opened: true);
+        var message = await Due(office, await ActivePlan(office), office.Now - Duration.FromHours(3));
+        await office.Do((IOutbox box) => box.Claim(new ClaimOrder(office.Now + Duration.FromHours(1), Lease, "before", 5), default));
+
+        Assert.Equal(message, (await Claim(office, "after")).Single().Id);
+    }
+
+    [Fact]
+    public async Task A_lease_can_be_renewed_and_what_was_stopped_meanwhile_is_wanted_no_more()
+    {
+        var office = await fixture.Another(opened: true);
+        var message = await Due(office, await ActivePlan(office));
+        await Claim(office, "one");
+        Assert.True(await office.Do((IOutbox box) => box.IsStillWanted(Of(message, office), default)));
+
+        Assert.Equal(1, await office.Do((IOutbox box) => box.Renew("one", office.Now + Duration.FromMinutes(9), default)));
+        office.Time.Advance(TimeSpan.FromMinutes(5));
+        Assert.Empty(await Claim(office, "two"));
+        await office.Change(async db => (await db.Students.SingleAsync()).StopMessages(office.Now));
+        Assert.False(await office.Do((IOutbox box) => box.IsStillWanted(Of(message, office), default)));
+        Assert.False(await office.Do((IOutbox box) => box.MarkBegun(Of(message, office), default)));
     }
 
     [Fact]

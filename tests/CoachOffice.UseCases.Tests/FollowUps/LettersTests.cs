@@ -86,6 +86,37 @@ public sealed class LettersTests
         Assert.DoesNotContain('\u202e', read.To.Mailboxes.Single().Name!);
     }
 
+    [Theory]
+    [InlineData("a@example.org\r\nBcc: all@example.org")]
+    [InlineData("a@example.org, b@example.org")]
+    [InlineData("a@example.org\n\nText")]
+    [InlineData("\"a\r\nBcc: all@example.org\"@example.org")]
+    public void An_address_never_adds_a_header_or_a_reader(string address)
+    {
+        try
+        {
+            var read = MimeMessage.Load(new MemoryStream(Encoding.UTF8.GetBytes(Written(MailForm.Of(new Letter("s", "t", "h"), Outside() with { ToAddress = address, FromAddress = address })))), TestContext.Current.CancellationToken);
+
+            Assert.Empty(read.Bcc);
+            Assert.Single(read.To.Mailboxes);
+            Assert.DoesNotContain("all@example.org", read.To.Mailboxes.Select(m => m.Address));
+        }
+        catch (ParseException)
+        {
+            // Refused by the library: nothing goes out.
+        }
+    }
+
+    /// <summary>RFC 5322 section 2.1.1: no line longer than 998 characters, whatever people wrote (from memory).</summary>
+    [Fact]
+    public void No_line_is_longer_than_a_server_has_to_take()
+    {
+        var (word, link) = (new string('x', 5_000), $"https://golf.example/stop/{new string('t', 300)}");
+        var mail = MailForm.Of(new Letter(word, word, $"<p>{word}</p>"), Outside() with { ToName = word, FromName = word, StopLink = new Uri(link) });
+
+        Assert.All(Written(mail).Split("\r\n"), line => Assert.InRange(line.Length, 0, 998));
+    }
+
     /// <summary>RFC 3834 section 5 (auto-generated), RFC 5322 section 3.6.4 (identification; both from memory).</summary>
     [Fact]
     public void The_head_says_it_is_automatic_and_what_it_follows()

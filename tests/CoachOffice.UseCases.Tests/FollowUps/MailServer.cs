@@ -17,6 +17,7 @@ public sealed class MailServer : IAsyncDisposable
 {
     private readonly CancellationTokenSource _end = new();
     private readonly Task _running;
+    private int _connections;
 
     public MailServer(int port)
     {
@@ -25,12 +26,23 @@ public sealed class MailServer : IAsyncDisposable
         var services = new ServiceProvider();
         services.Add(new Store(this));
         services.Add(new Filter(this));
-        _running = new SmtpServer.SmtpServer(options, services).StartAsync(_end.Token);
+        var server = new SmtpServer.SmtpServer(options, services);
+        server.SessionCreated += (_, _) => Interlocked.Increment(ref _connections);
+        _running = server.StartAsync(_end.Token);
     }
 
     public int Port { get; }
 
+    /// <summary>How many connections were opened.</summary>
+    public int Connections => Volatile.Read(ref _connections);
+
     public ConcurrentQueue<MimeMessage> Taken { get; } = new();
+
+    /// <summary>Envelope senders, one a message begun.</summary>
+    public ConcurrentQueue<string> Senders { get; } = new();
+
+    /// <summary>True ends the connection before a message, the second time and later, as a server may.</summary>
+    public bool EndsConnections { get; set; }
 
     /// <summary>What is answered to a recipient.</summary>
     public Func<string, SmtpResponse?> OnRecipient { get; set; } = _ => null;
@@ -65,6 +77,15 @@ public sealed class MailServer : IAsyncDisposable
 
     private sealed class Filter(MailServer server) : MailboxFilter
     {
+        private readonly ConcurrentDictionary<Guid, bool> _used = [];
+
+        public override Task<bool> CanAcceptFromAsync(ISessionContext context, IMailbox from, int size, CancellationToken cancellationToken)
+        {
+            if (!_used.TryAdd(context.SessionId, true) && server.EndsConnections) throw new SmtpResponseException(SmtpResponse.ServiceClosingTransmissionChannel, quit: true);
+            server.Senders.Enqueue(from.AsAddress());
+            return Task.FromResult(true);
+        }
+
         public override Task<bool> CanDeliverToAsync(ISessionContext context, IMailbox to, IMailbox from, CancellationToken cancellationToken) =>
             server.OnRecipient(to.AsAddress()) is { } refusal ? throw new SmtpResponseException(refusal) : Task.FromResult(true);
     }

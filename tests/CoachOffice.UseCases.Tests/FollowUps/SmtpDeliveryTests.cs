@@ -82,7 +82,7 @@ public abstract class SmtpDeliveryTests(OfficeFixture fixture)
         Assert.Equal(1, (await scene.Sweep()).NeedAttention);
 
         var row = await Delivery(scene);
-        Assert.Equal((MessageState.NeedsAttention, "sent-unknown"), (row.State, row.LastProblem));
+        Assert.Equal((MessageState.Unknown, "sent-unknown"), (row.State, row.LastProblem));
         server.OnMessage = _ => Task.FromResult(SmtpResponse.Ok);
         scene.Office.Time.Advance(TimeSpan.FromHours(6));
         Assert.Equal(0, (await scene.Sweep()).Sent);

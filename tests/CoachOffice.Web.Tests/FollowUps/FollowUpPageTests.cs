@@ -1,3 +1,9 @@
+using CoachOffice.Data;
+using CoachOffice.Domain.FollowUps;
+using CoachOffice.UseCases.FollowUps;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+
 namespace CoachOffice.Web.Tests.FollowUps;
 
 public sealed class FollowUpPageTests : IAsyncLifetime
@@ -46,5 +52,26 @@ public sealed class FollowUpPageTests : IAsyncLifetime
 
         await _coach.Send(".message form[action*='move']", ("Day", "next week"));
         Assert.Contains("write it like", _coach.Alert, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Of_a_message_that_may_have_arrived_the_coach_says_that_it_did()
+    {
+        await _coach.Approves();
+        await using (var scope = _office.Services.CreateAsyncScope())
+        {
+            await scope.ServiceProvider.GetRequiredService<OfficeDb>().Messages.Where(m => m.Kind == MessageKind.PlanDelivery)
+                .ExecuteUpdateAsync(m => m.SetProperty(x => x.State, MessageState.Unknown).SetProperty(x => x.LastProblem, Problems.SentUnknown), TestContext.Current.CancellationToken);
+        }
+
+        await _coach.Open("/follow-ups?show=needs-attention");
+        var message = Assert.Single(_coach.Page.QuerySelectorAll(".message.state-unknown"));
+        Assert.Contains("may have arrived", message.QuerySelector(".state")!.TextContent, StringComparison.Ordinal);
+
+        await _coach.Send(".message form[action*='arrived']");
+
+        Assert.Empty(_coach.Page.QuerySelectorAll(".message"));
+        await _coach.Open("/follow-ups?show=sent");
+        Assert.Single(_coach.Page.QuerySelectorAll(".message"));
     }
 }

@@ -43,6 +43,12 @@ public sealed class IndexModel(ListMessages list, SkipMessage skip, SendMessageN
 
     public async Task<IActionResult> OnPostSendAsync() => await After(await send.Now(Id, Actor), "It goes with the next sweep, within a minute.");
 
+    public async Task<IActionResult> OnPostArrivedAsync([FromServices] MessageArrived arrived)
+    {
+        ArgumentNullException.ThrowIfNull(arrived);
+        return await After(await arrived.Say(Id, Actor), "It counts as sent.");
+    }
+
     public async Task<IActionResult> OnPostMoveAsync() => DayEntry.Read(Day) is { } day
         ? await After(await move.To(Id, day, null, Actor), $"It is due on {DayEntry.Said(day)} now.")
         : await After(DayEntry.Refusal(nameof(Day)), "");

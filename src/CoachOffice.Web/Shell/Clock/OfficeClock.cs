@@ -22,11 +22,13 @@ internal sealed class OfficeClock(IServiceScopeFactory scopes)
         try
         {
             await using var scope = scopes.CreateAsyncScope();
-            await scope.ServiceProvider.GetRequiredService<SweepMessages>().Once(stop);
             await scope.ServiceProvider.GetRequiredService<LapseHolds>().Due(stop);
             await scope.ServiceProvider.GetRequiredService<SweepDeviceFiles>().Once(stop);
             await scope.ServiceProvider.GetRequiredService<SweepStudentFiles>().Once(stop);
             await scope.ServiceProvider.GetRequiredService<SweepSignposts>().Once(stop);
+
+            // Last, as much mail may take most of the minute.
+            await scope.ServiceProvider.GetRequiredService<SweepMessages>().Once(stop);
         }
         finally
         {

@@ -29,6 +29,7 @@ internal static class MessageWords
         MessageState.Held => "held",
         MessageState.Sent => "sent",
         MessageState.Skipped => "skipped",
+        MessageState.Unknown => "may have arrived",
         _ => "needs attention",
     };
 
@@ -51,6 +52,7 @@ internal static class MessageWords
         MessageState.Held => "‖",
         MessageState.Sent => "✓",
         MessageState.Skipped => "–",
+        MessageState.Unknown => "?",
         _ => "!",
     };
 }

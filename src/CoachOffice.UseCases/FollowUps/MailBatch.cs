@@ -1,0 +1,78 @@
+using CoachOffice.Data;
+using CoachOffice.Data.FollowUps;
+using CoachOffice.Domain;
+using CoachOffice.Domain.FollowUps;
+using CoachOffice.Domain.Students;
+using Microsoft.EntityFrameworkCore;
+using NodaTime;
+
+namespace CoachOffice.UseCases.FollowUps;
+
+/// <summary>
+/// Messages claimed together, on a context of their own: prepared while those before them are being sent, then handed over one after the other.
+/// Of each student only the first is prepared ahead, as what goes out to somebody decides about what goes next.
+/// </summary>
+public sealed class MailBatch(OfficeDb db, IOutbox outbox, ClaimedMessages claimed, MailDispatch dispatch, IClock clock)
+{
+    private string _owner = "";
+    private BatchTimes _times = new(Duration.Zero, Duration.Zero);
+    private Instant _leaseUntil;
+    private Queue<BatchItem> _items = new();
+
+    /// <summary>Students these messages are about.</summary>
+    public IReadOnlySet<StudentId> Students { get; private set; } = new HashSet<StudentId>();
+
+    /// <summary>Nothing was due.</summary>
+    public bool IsEmpty { get; private set; } = true;
+
+    /// <summary>Claims what is due and prepares it; not broken off half way, so that nothing stays claimed.</summary>
+    /// <param name="order">Whose, how long, how many at most.</param>
+    /// <param name="times">How long the lease must still run when a message is handed over.</param>
+    /// <param name="busy">Students to whom something is on its way.</param>
+    public async Task Load(ClaimOrder order, BatchTimes times, IReadOnlySet<StudentId> busy)
+    {
+        ArgumentNullException.ThrowIfNull(order);
+        (_owner, _times, _leaseUntil) = (order.Owner, times, order.Now + order.Lease);
+        var messages = await outbox.Claim(order, CancellationToken.None);
+        if (messages.Count == 0) return;
+        (IsEmpty, Students) = (false, messages.Select(m => m.StudentId).OfType<StudentId>().ToHashSet());
+        _items = new(messages.Select(m => new BatchItem(m)));
+        var seen = busy.ToHashSet();
+        var ahead = messages.Where(m => m.StudentId is not { } student || seen.Add(student)).ToList();
+        var prepared = (await claimed.Prepare(ahead, new Sending(Guid.Empty, _owner, order.Now), CancellationToken.None)).ToDictionary(i => i.Message.Id);
+        _items = new(messages.Select(m => prepared.GetValueOrDefault(m.Id) ?? new BatchItem(m)));
+    }
+
+    /// <summary>Hands over what is wanted; ends early when the program stops, the server is down or the rate is reached.</summary>
+    public async Task<SweepResult> Deliver(CancellationToken stop)
+    {
+        var result = SweepResult.Nothing;
+        await db.Database.OpenConnectionAsync(stop);
+        while (!stop.IsCancellationRequested && !result.EndsEarly && _items.TryPeek(out var item))
+        {
+            result = result.With(item.Over ?? await Send(item, stop));
+            _items.Dequeue();
+        }
+
+        return result;
+    }
+
+    /// <summary>What was not handed over is free again, and its links open nothing.</summary>
+    public async Task PutBack()
+    {
+        var left = _items.Where(i => i.Over is null).ToList();
+        _items.Clear();
+        if (left.Count == 0) return;
+        await outbox.GiveBack([.. left.Select(i => i.Message.Id)], _owner, CancellationToken.None);
+        await dispatch.Forget([.. left.SelectMany(i => i.Mail?.Links ?? [])], CancellationToken.None);
+    }
+
+    private async Task<SendingResult> Send(BatchItem item, CancellationToken stop)
+    {
+        var now = clock.GetCurrentInstant();
+        if (now + _times.NeededToSend > _leaseUntil) await outbox.Renew(_owner, _leaseUntil = now + _times.Lease, stop);
+        var sending = new Sending(item.Message.Id, _owner, now);
+        if (item.Waits) item = (await claimed.Prepare([item.Message], sending, stop))[0];
+        return item.Over ?? await dispatch.HandOver(item.Mail!, sending, stop);
+    }
+}
