@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("ffdf9c50-579e-4f0a-9aa1-77dc77aa5193"), entityTypeCount: 67)
+            : base(skipDetectChanges: false, modelId: new Guid("43a50757-7b81-49ca-9b37-67e152443cf6"), entityTypeCount: 67)
         {
         }
 

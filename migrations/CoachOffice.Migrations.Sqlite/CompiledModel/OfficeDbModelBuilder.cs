@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("404f2871-1863-4924-9adb-9023807cd2b6"), entityTypeCount: 67)
+            : base(skipDetectChanges: false, modelId: new Guid("59ad7d82-46d1-44a7-8a1a-9873be6834e4"), entityTypeCount: 67)
         {
         }
 
