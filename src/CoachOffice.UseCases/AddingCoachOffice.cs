@@ -3,6 +3,7 @@ using CoachOffice.Data;
 using CoachOffice.Data.Access;
 using CoachOffice.Domain;
 using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.Bookings;
 using CoachOffice.UseCases.FollowUps;
 using CoachOffice.UseCases.Insight;
 using CoachOffice.UseCases.Lessons.Imports;
@@ -35,6 +36,7 @@ public static class AddingCoachOffice
         services.TryAddSingleton<KeptDrafts>();
         services.TryAddSingleton<NotedPlans>();
         services.TryAddSingleton<KeptHistories>();
+        services.TryAddSingleton<KeptCalendars>();
         services.TryAddSingleton(ShippedRules.Find());
         services.TryAddSingleton<Rulebooks>();
         services.TryAddSingleton<Replays>();

@@ -13,7 +13,16 @@ public static class FreeTimes
     {
         ArgumentNullException.ThrowIfNull(diary);
         ArgumentNullException.ThrowIfNull(wish);
-        return [.. diary.Open.SelectMany(open => At(open, diary, wish)).OrderBy(t => t.Starts).ThenBy(t => t.Coach.Value).ThenBy(t => t.Place.Value)];
+        var taken = diary.Taken.ToLookup(t => t.Coach);
+        return [.. diary.Open.SelectMany(open => At(open, diary with { Taken = Near(taken[open.Coach], open, wish) }, wish)).OrderBy(t => t.Starts).ThenBy(t => t.Coach.Value).ThenBy(t => t.Place.Value)];
+    }
+
+    // What lies further away than the longest way and the lesson rules nothing out: of a coach's month that is nearly everything.
+    private static List<CoachTaken> Near(IEnumerable<CoachTaken> taken, OpenTime open, FreeTimeWish wish)
+    {
+        var reach = Duration.FromMinutes(Travel.LongestMinutes) + wish.CoachLength;
+        var (from, until) = (open.Time.Start - reach, open.Time.End + reach);
+        return [.. taken.Where(t => t.Time.Start < until && t.Time.End > from)];
     }
 
     private static IEnumerable<FreeTime> At(OpenTime open, Diary diary, FreeTimeWish wish)
@@ -33,7 +42,7 @@ public static class FreeTimes
 
     private static IEnumerable<Interval> RuledOut(OpenTime open, Diary diary, FreeTimeWish wish)
     {
-        foreach (var taken in diary.Taken.Where(t => t.Coach == open.Coach))
+        foreach (var taken in diary.Taken)
         {
             var way = diary.Way(open.Place, taken.Place);
             yield return Before(taken.Time.Start - way, wish.CoachLength, taken.Time.End + way);

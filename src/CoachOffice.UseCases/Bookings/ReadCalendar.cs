@@ -6,24 +6,35 @@ using NodaTime;
 
 namespace CoachOffice.UseCases.Bookings;
 
-/// <summary>Reads some days of the calendar: one query for bookings, one for who comes, the rest by few rows. The cost is that of the days asked for, whatever the years behind them.</summary>
-public sealed class ReadCalendar(OfficeDb db, PracticeClock clock, ListCoaches coaches)
+/// <summary>Reads some days of the calendar: one query for bookings, one for who comes, the rest by few rows. The cost is that of the days asked for, whatever the years behind them; days that did not change since cost the question whether they did.</summary>
+public sealed class ReadCalendar(OfficeDb db, PracticeClock clock, ListCoaches coaches, KeptCalendars kept)
 {
-    /// <summary>The days.</summary>
+    /// <summary>The days. Those that nobody changed since they were read are the same object.</summary>
     public async Task<CalendarView> For(CalendarWish wish, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(wish);
         var zone = await clock.Zone(stop);
         var time = new Interval(wish.First.AtStartOfDayInZone(zone).ToInstant(), wish.First.PlusDays(wish.Days).AtStartOfDayInZone(zone).ToInstant());
-        var bookings = await Bookings(wish.Coach, time, stop);
+
+        // The stamp is taken before the days are read: what changes in between is read anew next time.
+        var saves = await CalendarQueries.Of(db, time, wish.Coach, stop);
+        var teaching = await coaches.Now(stop: stop);
+        if (saves is null) return await Read(wish, zone, (time, teaching), stop);
+        var stamp = new CalendarStamp(wish, clock.Now.InZone(zone).Date, zone.Id, saves);
+        return kept.Find(stamp) is { } known && known.Coaches.SequenceEqual(teaching) ? known : kept.Keep(stamp, await Read(wish, zone, (time, teaching), stop));
+    }
+
+    private async Task<CalendarView> Read(CalendarWish wish, DateTimeZone zone, (Interval Time, IReadOnlyList<CoachName> Coaches) at, CancellationToken stop)
+    {
+        var bookings = await Bookings(wish.Coach, at.Time, stop);
         return new CalendarView
         {
             Wish = wish,
             Today = clock.Now.InZone(zone).Date,
             Zone = zone,
-            Coaches = await coaches.Now(stop: stop),
+            Coaches = at.Coaches,
             Bookings = bookings,
-            Shades = await Shades(wish.Coach, time, stop),
+            Shades = await Shades(wish.Coach, at.Time, stop),
             HasNoOffering = bookings.Count == 0 && !await db.Offerings.AnyAsync(o => o.ArchivedAt == null, stop),
         };
     }

@@ -37,6 +37,9 @@ public sealed class MergeMoves(OfficeDb db, PracticeClock clock)
 
         // A list of students that is taken back must not take the one who stays along.
         await db.BroughtStudents.Where(b => b.StudentId == goes).ExecuteDeleteAsync(stop);
+
+        // A calendar that was read before shows the other name: its bookings count as saved.
+        await db.Bookings.Where(b => b.Seats.Any(s => s.StudentId == goes)).ExecuteUpdateAsync(b => b.SetProperty(x => x.Version, x => x.Version + 1), stop);
         foreach (var tie in Plain.Concat(WithCare)) await StudentTies.Move(db, tie, goes, stays, stop);
     }
 

@@ -27,7 +27,7 @@ public sealed class CalendarModel(ReadCalendar read, MoveBooking move, PracticeC
 
     internal CalendarView View { get; private set; } = null!;
 
-    internal CalendarGrid Grid { get; private set; } = null!;
+    internal CalendarDrawing Drawing { get; private set; } = null!;
 
     internal LocalDate At { get; private set; }
 
@@ -65,6 +65,6 @@ public sealed class CalendarModel(ReadCalendar read, MoveBooking move, PracticeC
         CoachId = Guid.TryParse(Coach, out var one) && one != Guid.Empty ? AccountId.From(one) : Coach is null && Actor.MayTeach ? Actor.Account : null;
         var first = IsDay ? At : At.PlusDays(1 - (int)At.DayOfWeek);
         View = await read.For(new CalendarWish(first, Step, CoachId));
-        Grid = new CalendarGrid(View, IsDay && CoachId is null && View.Coaches.Count > 1);
+        Drawing = CalendarDrawings.Of(View);
     }
 }
