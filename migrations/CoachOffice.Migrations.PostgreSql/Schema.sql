@@ -1174,7 +1174,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127163213_FirstOrder', '10.0.15');
+VALUES ('20261127163925_FirstOrder', '10.0.15');
 
 COMMIT;
 

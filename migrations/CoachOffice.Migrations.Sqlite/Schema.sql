@@ -1115,7 +1115,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127163204_FirstOrder', '10.0.15');
+VALUES ('20261127163900_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("43a50757-7b81-49ca-9b37-67e152443cf6"), entityTypeCount: 67)
+            : base(skipDetectChanges: false, modelId: new Guid("aeffe4b7-f8f5-4c88-96d7-4d2c90ce69c6"), entityTypeCount: 67)
         {
         }
 

@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("59ad7d82-46d1-44a7-8a1a-9873be6834e4"), entityTypeCount: 67)
+            : base(skipDetectChanges: false, modelId: new Guid("daa74cec-8a1d-4c7b-b722-3317efa4f512"), entityTypeCount: 67)
         {
         }
 

@@ -12,7 +12,7 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace CoachOffice.Migrations.PostgreSql.Migrations
 {
     [DbContext(typeof(OfficeDb))]
-    [Migration("20261127163213_FirstOrder")]
+    [Migration("20261127163925_FirstOrder")]
     partial class FirstOrder
     {
         /// <inheritdoc />

@@ -11,7 +11,7 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 namespace CoachOffice.Migrations.Sqlite.Migrations
 {
     [DbContext(typeof(OfficeDb))]
-    [Migration("20261127163204_FirstOrder")]
+    [Migration("20261127163900_FirstOrder")]
     partial class FirstOrder
     {
         /// <inheritdoc />
