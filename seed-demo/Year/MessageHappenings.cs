@@ -15,7 +15,7 @@ internal sealed class MessageHappenings(Scene scene)
     public async Task StopAll(StudentLife life, CancellationToken stop)
     {
         var token = scene.Office.Door.StopOf(life.Persona.Mail) ?? throw new InvalidOperationException("No letter came with a stop link.");
-        await scene.Office.Must((StopMessages messages) => messages.By(token, stop));
+        await scene.Office.Must((StopMessages messages) => messages.By(token, MessagePurpose.Encouragement, stop));
     }
 
     public Task Skip(StudentLife life, CancellationToken stop) => First<SkipMessage>(life, (skip, id) => skip.Now(id, "Said so in the lesson already.", life.Coach, stop), stop);

@@ -13,8 +13,8 @@ public interface IOutbox
     Task<IAsyncDisposable?> Turn(string owner, Instant now, CancellationToken stop);
 
     /// <summary>
-    /// Takes messages that are waiting and due, of active plans (a second look also of completed ones) of students who are neither archived nor erased; of a student who
-    /// stopped messages only the plan itself is delivered. A message without a plan waits for its time alone, unless its student is archived or erased. Fewest attempts first, then earliest. Raises their attempts.
+    /// Takes messages that are waiting and due, of active plans (a second look also of completed ones) of students who are neither archived nor erased;
+    /// nothing that a student stopped, save the plan itself, of which a person is told. A message without a plan waits for its time alone, unless its student is archived or erased. Fewest attempts first, then earliest. Raises their attempts.
     /// What a dead holder left comes last and one at a time: should one of them be what killed it, the others don't pay for it.
     /// </summary>
     Task<IReadOnlyList<Message>> Claim(ClaimOrder order, CancellationToken stop);

@@ -15,15 +15,21 @@ internal static class OutboxSql
     private static readonly string MayGo = $"""
         m."State" = '{Terms.Of(MessageState.Waiting)}'
             AND (m."PlanId" IS NULL OR p."Status" = '{Terms.Of(PlanStatus.Active)}' OR (p."Status" = '{Terms.Of(PlanStatus.Completed)}' AND m."Kind" = '{Terms.Of(MessageKind.SecondLook)}')) AND s."ArchivedAt" IS NULL AND s."ErasedAt" IS NULL
-            AND (m."PlanId" IS NULL OR s."MessagesStoppedAt" IS NULL OR m."Kind" = '{Terms.Of(MessageKind.PlanDelivery)}')
+            {Stop("MessagesStoppedAt", MessagePurpose.Encouragement)} {Stop("AppointmentsStoppedAt", MessagePurpose.Appointments)} {Stop("MoneyStoppedAt", MessagePurpose.Money)}
+        """;
+
+    // What is claimed nevertheless, as a person has to learn of it, and yet never goes: a plan to who stopped plans, anything once a guardian withdrew.
+    private static readonly string MayLeave = $"""
+        {MayGo} {Stop("PlansStoppedAt", MessagePurpose.Plan)}
+            AND (s."GuardianWithdrewAt" IS NULL OR m."Kind" IN ({Words([.. Enum.GetValues<MessageKind>().Where(k => MessagePurposes.Of(k) == MessagePurpose.Office)])}))
         """;
 
     /// <summary>How many messages of this id an owner may hand over now: one or none.</summary>
-    public static readonly string Wanted = $"""SELECT COUNT(*) FROM {Tables} WHERE m."Id" = @id AND m."ClaimedBy" = @owner AND {MayGo}""";
+    public static readonly string Wanted = $"""SELECT COUNT(*) FROM {Tables} WHERE m."Id" = @id AND m."ClaimedBy" = @owner AND {MayLeave}""";
 
     /// <summary>Handing over begins: when, which, whose.</summary>
     public static readonly string Begin = $$"""
-        UPDATE "Messages" SET "SendingAt" = {0} WHERE "Id" IN (SELECT m."Id" FROM {{Tables}} WHERE m."Id" = {1} AND m."ClaimedBy" = {2} AND {{MayGo}})
+        UPDATE "Messages" SET "SendingAt" = {0} WHERE "Id" IN (SELECT m."Id" FROM {{Tables}} WHERE m."Id" = {1} AND m."ClaimedBy" = {2} AND {{MayLeave}})
         """;
 
     /// <summary>It left: when, which, whose. What was taken back or paused while it was on its way has gone nevertheless.</summary>
@@ -31,6 +37,11 @@ internal static class OutboxSql
         UPDATE "Messages" SET "State" = '{{Terms.Of(MessageState.Sent)}}', "SentAt" = {0}, "LastProblem" = NULL, "LeaseUntil" = NULL, "ClaimedBy" = NULL, "SendingAt" = NULL
         WHERE "Id" = {1} AND "ClaimedBy" = {2} AND "State" IN ('{{Terms.Of(MessageState.Waiting)}}', '{{Terms.Of(MessageState.Held)}}', '{{Terms.Of(MessageState.Skipped)}}')
         """;
+
+    private static string Stop(string column, MessagePurpose purpose) =>
+        MessagePurposes.EndedBy(purpose) is { Count: > 0 } kinds ? $"""AND (s."{column}" IS NULL OR m."Kind" NOT IN ({Words(kinds)}))""" : "";
+
+    private static string Words(IReadOnlyList<MessageKind> kinds) => string.Join(", ", kinds.Select(k => $"'{Terms.Of(k)}'"));
 
     /// <summary>Takes due messages in order: until when, for whom, now, how many, the latest end a lease can have.</summary>
     public static string Claim(string free, string lockClause) => $$"""

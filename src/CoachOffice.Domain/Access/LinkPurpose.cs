@@ -6,7 +6,7 @@ public enum LinkPurpose
     /// <summary>Read the plan and check in.</summary>
     Plan,
 
-    /// <summary>Stop reminders, nothing else.</summary>
+    /// <summary>Stop messages and ask for them again, nothing else.</summary>
     StopMessages,
 
     /// <summary>See, book, change and cancel the student's own lessons.</summary>

@@ -1,3 +1,4 @@
+using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
 using NodaTime;
@@ -24,6 +25,9 @@ public sealed class PrivateLink
     /// <summary>The plan it opens; null when it opens the student's lessons.</summary>
     public PlanId? PlanId { get; private set; }
 
+    /// <summary>Which messages a stop link speaks of first: those of the mail it stood in. Null on links for other things.</summary>
+    public MessagePurpose? Stops { get; private set; }
+
     public Instant IssuedAt { get; private set; }
 
     public Instant ExpiresAt { get; private set; }
@@ -43,6 +47,14 @@ public sealed class PrivateLink
         ExpiresAt = life.End,
         Purpose = purpose,
     };
+
+    /// <summary>A new link to stop messages of one student, those of a purpose first.</summary>
+    public static PrivateLink IssueStop(Guid id, string tokenSha256, StudentId student, MessagePurpose stops, Interval life)
+    {
+        var link = Issue(id, tokenSha256, student, null, life, LinkPurpose.StopMessages);
+        link.Stops = stops;
+        return link;
+    }
 
     /// <summary>True while it opens anything.</summary>
     public bool IsOpenAt(Instant now) => RevokedAt is null && now < ExpiresAt;

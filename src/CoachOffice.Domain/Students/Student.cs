@@ -1,3 +1,4 @@
+using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Ledger;
 using CoachOffice.Domain.Measuring;
 using NodaTime;
@@ -68,6 +69,18 @@ public sealed class Student
     /// <summary>Set when the student asked for no more encouragement.</summary>
     public Instant? MessagesStoppedAt { get; private set; }
 
+    /// <summary>Set when they asked for no more reminders of lessons.</summary>
+    public Instant? AppointmentsStoppedAt { get; private set; }
+
+    /// <summary>Set when they asked for no more plans in the post.</summary>
+    public Instant? PlansStoppedAt { get; private set; }
+
+    /// <summary>Set when they asked for no more reminders about money.</summary>
+    public Instant? MoneyStoppedAt { get; private set; }
+
+    /// <summary>Set when the guardian of a minor withdrew: nothing goes out until the guardian agrees again.</summary>
+    public Instant? GuardianWithdrewAt { get; private set; }
+
     /// <summary>Concurrency token, raised at each save.</summary>
     public int Version { get; private set; }
 
@@ -136,9 +149,27 @@ public sealed class Student
 
     public void Restore() => ArchivedAt = null;
 
-    public void StopMessages(Instant now) => MessagesStoppedAt ??= now;
+    /// <summary>When messages of a purpose were stopped, or null.</summary>
+    public Instant? StoppedAt(MessagePurpose purpose) => purpose switch
+    {
+        MessagePurpose.Appointments => AppointmentsStoppedAt,
+        MessagePurpose.Plan => PlansStoppedAt,
+        MessagePurpose.Encouragement => MessagesStoppedAt,
+        MessagePurpose.Money => MoneyStoppedAt,
+        _ => null,
+    };
 
-    public void ResumeMessages() => MessagesStoppedAt = null;
+    /// <summary>No more of a purpose.</summary>
+    public void Stop(MessagePurpose purpose, Instant now) => Set(purpose, StoppedAt(purpose) ?? now);
+
+    /// <summary>Asked for anew.</summary>
+    public void Allow(MessagePurpose purpose) => Set(purpose, null);
+
+    /// <summary>The guardian withdraws what was agreed.</summary>
+    public void GuardianWithdraws(Instant now) => GuardianWithdrewAt ??= now;
+
+    /// <summary>The guardian agreed again.</summary>
+    public void GuardianAgrees() => GuardianWithdrewAt = null;
 
     /// <summary>Removes the person and keeps a pseudonym, so that sums and figures stay right.</summary>
     public void Erase(Instant now)
@@ -153,10 +184,20 @@ public sealed class Student
         Change(chosen);
         PayerId = payer;
         if (other.ArchivedAt is null) Restore();
-        if (other.MessagesStoppedAt is { } stopped) StopMessages(stopped);
+        foreach (var purpose in MessagePurposes.OfStudents)
+            if (other.StoppedAt(purpose) is { } stopped) Stop(purpose, stopped);
+        if (other.GuardianWithdrewAt is { } withdrew) GuardianWithdraws(withdrew);
         if (other.AddedAt < AddedAt) AddedAt = other.AddedAt;
         other.Leave("Part of another record", now);
         (other.MergedInto, other.PayerId) = (Id, null);
+    }
+
+    private void Set(MessagePurpose purpose, Instant? at)
+    {
+        if (purpose == MessagePurpose.Appointments) AppointmentsStoppedAt = at;
+        if (purpose == MessagePurpose.Plan) PlansStoppedAt = at;
+        if (purpose == MessagePurpose.Encouragement) MessagesStoppedAt = at;
+        if (purpose == MessagePurpose.Money) MoneyStoppedAt = at;
     }
 
     private void Leave(string pseudonym, Instant now)

@@ -1,6 +1,7 @@
 using CoachOffice.Data;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
+using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
 using Microsoft.EntityFrameworkCore;
@@ -11,6 +12,9 @@ namespace CoachOffice.UseCases.Access;
 /// <summary>Private links: whoever holds the token may do one thing with one plan, or with the own lessons. Only the token's hash is kept.</summary>
 public sealed class PrivateLinks(OfficeDb db, INewIds ids, IClock clock, CheckLink check)
 {
+    // Who finds an old mail may still stop what comes today.
+    private static readonly Duration StopLife = Duration.FromDays(730);
+
     /// <summary>A new token (256 random bits, base64url). The row is added to the caller's transaction; the token itself is kept nowhere.</summary>
     public async Task<string> Mint(PlanId plan, Duration life, LinkPurpose purpose = LinkPurpose.Plan, CancellationToken stop = default)
     {
@@ -45,6 +49,25 @@ public sealed class PrivateLinks(OfficeDb db, INewIds ids, IClock clock, CheckLi
         var pass = await check.StillOpensVisits(link, clock.GetCurrentInstant(), stop);
         if (pass is not null) await Note(link, stop);
         return pass;
+    }
+
+    /// <summary>A new token that stops a student's messages, those of a purpose first; kept and added like the others.</summary>
+    public string MintStop(StudentId student, MessagePurpose purpose)
+    {
+        var (token, sha256) = LinkTokens.New();
+        var now = clock.GetCurrentInstant();
+        db.PrivateLinks.Add(PrivateLink.IssueStop(ids.Next(), sha256, student, purpose, new Interval(now, now + StopLife)));
+        return token;
+    }
+
+    /// <summary>Whose messages the token stops now (noting when it was last used, nothing else), or null: unknown, expired, revoked, of another purpose, or of an erased student.</summary>
+    public async Task<PrivateLink?> OpenStop(string token, CancellationToken stop = default)
+    {
+        if (await Find(token, LinkPurpose.StopMessages, stop) is not { } id) return null;
+        var link = await db.PrivateLinks.AsNoTracking().SingleAsync(l => l.Id == id, stop);
+        if (!link.IsOpenAt(clock.GetCurrentInstant()) || !await db.Students.AnyAsync(s => s.Id == link.StudentId && s.ErasedAt == null, stop)) return null;
+        await Note(id, stop);
+        return link;
     }
 
     private string Issue(StudentId student, PlanId? plan, Duration life, LinkPurpose purpose)

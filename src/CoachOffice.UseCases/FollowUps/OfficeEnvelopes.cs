@@ -19,7 +19,7 @@ public static class OfficeEnvelopes
         return facts.Practice.MailFrom.Length > 0 ? facts.Practice.MailFrom : $"office@{HostOf(facts)}";
     }
 
-    /// <summary>From the practice to who reads it; no reminder, so nothing to stop.</summary>
+    /// <summary>From the practice to who reads it; where its kind may be stopped, with the way to stop it.</summary>
     public static Envelope For(OfficeFacts facts, MailRecipient recipient)
     {
         ArgumentNullException.ThrowIfNull(facts);
@@ -32,6 +32,7 @@ public static class OfficeEnvelopes
             ToName = recipient.Name,
             ToAddress = recipient.Address,
             Date = facts.Now.ToDateTimeOffset(),
+            StopLink = facts.StopLink,
         };
     }
 }

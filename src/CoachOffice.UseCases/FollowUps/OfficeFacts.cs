@@ -15,6 +15,9 @@ public sealed record OfficeFacts
 
     public required Practice Practice { get; init; }
 
+    /// <summary>Where messages of its purpose are stopped; null where they cannot be.</summary>
+    public Uri? StopLink { get; init; }
+
     public required Instant Now { get; init; }
 
     public required FollowUpDates Dates { get; init; }

@@ -5,11 +5,12 @@ namespace CoachOffice.UseCases.FollowUps;
 /// <summary>What holds for every claimed message without a plan, around what its family says. Pure; the first law that speaks decides.</summary>
 public static class OfficeLaw
 {
-    /// <summary>Before the family is asked: nothing goes out about who was put away, and nothing that may have arrived is repeated by guess.</summary>
+    /// <summary>Before the family is asked: nothing goes out about who was put away or asked for none, and nothing that may have arrived is repeated by guess.</summary>
     public static SendingVerdict? Before(OfficeFacts facts, bool mayRepeat)
     {
         ArgumentNullException.ThrowIfNull(facts);
         if (facts.Student is { ErasedAt: not null } or { ArchivedAt: not null }) return new SendingVerdict.Never("student-archived");
+        if (StopLaw.Of(facts.Student, facts.Message.Kind) is { } stopped) return stopped;
         return facts.Message.SendingAt is not null && !mayRepeat ? new SendingVerdict.Ask(Problems.SentUnknown) : null;
     }
 

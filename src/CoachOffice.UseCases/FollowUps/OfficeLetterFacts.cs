@@ -11,6 +11,9 @@ public abstract record OfficeLetterFacts
     /// <summary>The student's given name; empty where it is about no single student.</summary>
     public string Student { get; init; } = "";
 
+    /// <summary>Where messages of this purpose are stopped; empty where they cannot be.</summary>
+    public string StopLink { get; init; } = "";
+
     /// <summary>True when a guardian reads it.</summary>
     public bool ForGuardian { get; init; }
 }

@@ -6,6 +6,15 @@ public static class Problems
     /// <summary>It was on its way when the connection or the program broke off.</summary>
     public const string SentUnknown = "sent-unknown";
 
+    /// <summary>The person stopped messages of its purpose.</summary>
+    public const string MessagesStopped = "messages-stopped";
+
+    /// <summary>The student stopped plans in the post.</summary>
+    public const string PlansStopped = "plans-stopped";
+
+    /// <summary>The guardian withdrew; nothing goes out.</summary>
+    public const string GuardianWithdrew = "guardian-withdrew";
+
     /// <summary>The words; the code itself when it is new.</summary>
     public static string InWords(string code) => code switch
     {
@@ -32,7 +41,9 @@ public static class Problems
         "told-already" => "Another message asked for the same that day.",
         "two-unanswered" => "Two notes went unanswered; a third would not help.",
         "minor" => "Minors get no notes of this kind.",
-        "messages-stopped" => "The student asked for no more reminders.",
+        MessagesStopped => "They asked for no more messages of this purpose.",
+        PlansStopped => "They asked for no more plans by mail. Print the plan or hand over its link; when they ask for plans again, allow them on the student's page.",
+        GuardianWithdrew => "The guardian withdrew, so nothing goes out. Speak with the guardian; when they agree again, say so on the student's page.",
         "gate-opened" => "The stage was finished before.",
         "plan-completed" or "plan-revoked" or "plan-replaced" or "plan-not-active" => "The plan ended before.",
         _ => OfMoney(code),

@@ -14,7 +14,7 @@ public static class SendingLaw
     {
         ArgumentNullException.ThrowIfNull(facts);
         SendingVerdict? first = Wanted(facts);
-        return first ?? Arrived(facts) ?? Reachable(facts) ?? Hour(facts) ?? ByKind(facts) ?? new SendingVerdict.Go();
+        return first ?? StopLaw.Of(facts.Student, facts.Message.Kind) ?? Arrived(facts) ?? Reachable(facts) ?? Hour(facts) ?? ByKind(facts) ?? new SendingVerdict.Go();
     }
 
     // Nothing goes out that a coach did not approve, nor what nobody waits for any more.
@@ -25,7 +25,6 @@ public static class SendingLaw
         if (!inHand) return new SendingVerdict.Never("plan-not-active");
         if (facts.Student.ErasedAt is not null || facts.Student.ArchivedAt is not null) return new SendingVerdict.Never("student-archived");
         if (facts.Message.Kind == MessageKind.PlanDelivery) return null;
-        if (facts.Student.MessagesStoppedAt is not null) return new SendingVerdict.Never("messages-stopped");
         return facts.Message.Kind == MessageKind.PracticeNudge || facts.Look is not null ? null : new SendingVerdict.Never("answered");
     }
 

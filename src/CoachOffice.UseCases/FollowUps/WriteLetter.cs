@@ -16,7 +16,6 @@ namespace CoachOffice.UseCases.FollowUps;
 public sealed class WriteLetter(PlanBooks books, PrivateLinks links, Letters letters)
 {
     private static readonly Duration PlanLinkLife = Duration.FromDays(180);
-    private static readonly Duration StopLinkLife = Duration.FromDays(730);
     private static readonly LocalDatePattern Written = LocalDatePattern.Create("dddd d MMMM", CultureInfo.InvariantCulture);
 
     /// <summary>The mail as it leaves. The links' rows are added to the context; the caller saves them before sending.</summary>
@@ -25,7 +24,7 @@ public sealed class WriteLetter(PlanBooks books, PrivateLinks links, Letters let
         ArgumentNullException.ThrowIfNull(facts);
         var address = facts.Practice.PublicAddress;
         var link = $"{address}/p/{links.Mint(facts.Plan, PlanLinkLife, LinkPurpose.Plan)}";
-        var stopLink = $"{address}/stop/{links.Mint(facts.Plan, StopLinkLife, LinkPurpose.StopMessages)}";
+        var stopLink = $"{address}/stop/{links.MintStop(facts.Student.Id, MessagePurposes.Of(facts.Message.Kind))}";
         var letter = letters.Render(facts.Message.Kind, await Say(facts, link, stopLink, stop));
         return MailForm.Of(letter, Address(facts, stopLink));
     }

@@ -1,3 +1,4 @@
+using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Students;
 using NodaTime;
@@ -95,10 +96,10 @@ public sealed class StudentTests
     public void Stopping_messages_twice_keeps_the_first_moment_and_resuming_ends_it()
     {
         var student = Student.Register(Id, Details, Now);
-        student.StopMessages(Now);
-        student.StopMessages(Later);
+        student.Stop(MessagePurpose.Encouragement, Now);
+        student.Stop(MessagePurpose.Encouragement, Later);
         Assert.Equal(Now, student.MessagesStoppedAt);
-        student.ResumeMessages();
+        student.Allow(MessagePurpose.Encouragement);
         Assert.Null(student.MessagesStoppedAt);
     }
 

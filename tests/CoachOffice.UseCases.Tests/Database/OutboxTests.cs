@@ -67,7 +67,7 @@ public abstract class OutboxTests(OfficeFixture fixture)
     {
         var office = await fixture.Another(opened: true);
         var plan = await ActivePlan(office);
-        await office.Change(async db => (await db.Students.SingleAsync()).StopMessages(office.Now));
+        await office.Change(async db => (await db.Students.SingleAsync()).Stop(MessagePurpose.Encouragement, office.Now));
         foreach (var kind in (MessageKind[])[MessageKind.PracticeNudge, MessageKind.RetestPrompt]) await Due(office, plan, kind: kind);
         var delivery = await Due(office, plan, kind: MessageKind.PlanDelivery);
 
@@ -156,7 +156,7 @@ public abstract class OutboxTests(OfficeFixture fixture)
         Assert.Equal(1, await office.Do((IOutbox box) => box.Renew("one", office.Now + Duration.FromMinutes(9), default)));
         office.Time.Advance(TimeSpan.FromMinutes(5));
         Assert.Empty(await Claim(office, "two"));
-        await office.Change(async db => (await db.Students.SingleAsync()).StopMessages(office.Now));
+        await office.Change(async db => (await db.Students.SingleAsync()).Stop(MessagePurpose.Encouragement, office.Now));
         Assert.False(await office.Do((IOutbox box) => box.IsStillWanted(Of(message, office), default)));
         Assert.False(await office.Do((IOutbox box) => box.MarkBegun(Of(message, office), default)));
     }

@@ -60,7 +60,7 @@ public abstract class OfficeMessagesTests(OfficeFixture fixture)
     {
         var office = await Office();
         var student = await Alma(office);
-        await office.Change(async db => (await db.Students.SingleAsync(s => s.Id == student)).StopMessages(office.Now));
+        await office.Change(async db => (await db.Students.SingleAsync(s => s.Id == student)).Stop(MessagePurpose.Encouragement, office.Now));
         office.Time.Advance(TimeSpan.FromHours(13));
         await Write(office, student, atOnce: true);
         await Write(office, student, subject: new Guid("00000000-0000-0000-0000-00000000ab02"));

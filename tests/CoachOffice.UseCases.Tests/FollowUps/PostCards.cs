@@ -8,7 +8,7 @@ namespace CoachOffice.UseCases.Tests.FollowUps;
 /// <summary>A family of letters that says what the test wants and remembers whom it wrote to.</summary>
 internal sealed class PostCards : IOfficeLetter
 {
-    public const MessageKind Kind = MessageKind.PracticeNudge;
+    public const MessageKind Kind = MessageKind.ReviewReceived;
 
     public IReadOnlyList<MessageKind> Kinds => [Kind];
 

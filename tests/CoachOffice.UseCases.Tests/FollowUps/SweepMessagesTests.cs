@@ -118,7 +118,9 @@ public abstract class SweepMessagesTests(OfficeFixture fixture)
     {
         var scene = await Approved();
         await scene.Sweep();
-        var token = Token(Mails(scene).Single(), "/stop/");
+        scene.At(3, 6);
+        await scene.Sweep();
+        var token = Token(Mails(scene).Last(), "/stop/");
 
         Assert.False((await scene.Office.Do((StopPage page) => page.Of(token)))!.AlreadyStopped);
         Assert.Contains(await scene.Messages(), m => m.State == MessageState.Waiting);
@@ -129,7 +131,7 @@ public abstract class SweepMessagesTests(OfficeFixture fixture)
         scene.At(3, 30);
         Assert.Equal(0, (await scene.Sweep()).Sent);
         Assert.Single((await scene.Office.Do((TodayPage page) => page.For(scene.Office.Coach))).Retests);
-        await scene.Office.Must((AllowMessages allow) => allow.For(scene.Student, scene.Office.Desk));
+        await scene.Office.Must((AllowMessages allow) => allow.For(scene.Student, MessagePurpose.Encouragement, scene.Office.Desk));
         Assert.False((await scene.Office.Do((StopPage page) => page.Of(token)))!.AlreadyStopped);
         Assert.Equal("stop-link-not-found", (await scene.Office.Refuses((StopMessages stop) => stop.By("nonsense"))).Single().Code);
     }

@@ -1,4 +1,5 @@
 using System.Text;
+using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Students;
 using CoachOffice.SeedDemo.Builders;
@@ -33,7 +34,7 @@ public abstract class ExportStudentsTests(OfficeFixture fixture)
         {
             var twins = await db.Students.Where(s => s.FamilyName == "Twin").OrderBy(s => s.GivenName).ToListAsync();
             twins[0].Archive(from.Now);
-            twins[1].StopMessages(from.Now);
+            twins[1].Stop(MessagePurpose.Encouragement, from.Now);
         });
 
         var bytes = await from.Must((ExportStudents export) => export.All(from.Owner));

@@ -37,23 +37,46 @@ public sealed class StopTests : IAsyncLifetime
         await student.Open(_stop);
         await student.Open(_stop);
 
-        Assert.Equal("Stop reminders?", student.Heading);
-        Assert.Single(student.Page.QuerySelectorAll("main button"));
+        Assert.Equal("Stop: words between lessons?", student.Heading);
+        Assert.Equal(4, student.Page.QuerySelectorAll("main button").Length);
     }
 
     // RFC 8058 section 3.1: a POST of List-Unsubscribe=One-Click with neither cookie nor any other proof.
-    [Fact]
-    public async Task A_mail_program_stops_them_with_one_bare_post()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task A_mail_program_stops_them_with_one_bare_post(bool parts)
     {
-        var content = new FormUrlEncodedContent([new("List-Unsubscribe", "One-Click")]);
+        using HttpContent content = parts ? new MultipartFormDataContent { { new StringContent("One-Click"), "List-Unsubscribe" } } : new FormUrlEncodedContent([new("List-Unsubscribe", "One-Click")]);
+        if (!parts) Assert.Equal(26, content.Headers.ContentLength);
 
         var answer = await _office.Stranger().PostAsync(new Uri(_stop, UriKind.Relative), content, TestContext.Current.CancellationToken);
 
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         var student = new Visitor(_office);
         await student.Open(_stop);
-        Assert.Equal("Reminders are stopped", student.Heading);
+        Assert.Equal("Words between lessons: stopped", student.Heading);
     }
+
+    [Fact]
+    public async Task Each_purpose_is_stopped_apart_and_asked_for_again_and_the_page_says_what_still_comes()
+    {
+        var student = new Visitor(_office);
+        await Post(_stop, "appointments");
+        await student.Open(_stop);
+
+        Assert.Equal("Stop: words between lessons?", student.Heading);
+        Assert.Contains("Reminders of lessons: stopped", student.Text, StringComparison.Ordinal);
+        Assert.Contains("still comes", student.Text, StringComparison.Ordinal);
+        await Post($"{_stop}?handler=ask", "appointments");
+        await student.Open(_stop);
+        Assert.DoesNotContain("stopped", student.Text, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Post(_stop, "office")).StatusCode);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Post($"{_stop}?handler=withdraw", null)).StatusCode);
+    }
+
+    private Task<HttpResponseMessage> Post(string address, string? what) =>
+        _office.Stranger().PostAsync(new Uri(address, UriKind.Relative), new FormUrlEncodedContent(what is null ? [] : [new("what", what)]), TestContext.Current.CancellationToken);
 
     [Fact]
     public async Task An_unknown_link_is_a_kind_404()

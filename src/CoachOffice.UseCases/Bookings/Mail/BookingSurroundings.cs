@@ -28,6 +28,7 @@ public sealed class BookingSurroundings(OfficeDb db, PrivateLinks links)
         {
             Greeting = CleanText.Line(recipient.IsGuardian ? recipient.Name : student.GivenName),
             Student = CleanText.Line(student.GivenName),
+            StopLink = facts.StopLink?.ToString() ?? "",
             ForGuardian = recipient.IsGuardian,
             Practice = CleanText.Line(facts.Practice.Name),
             What = CleanText.Line(first.Offering.Name),

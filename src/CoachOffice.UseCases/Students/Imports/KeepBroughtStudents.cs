@@ -1,6 +1,7 @@
 using CoachOffice.Data;
 using CoachOffice.Data.Bulk;
 using CoachOffice.Domain;
+using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Students;
 using CoachOffice.Domain.Students.Imports;
 using Microsoft.EntityFrameworkCore;
@@ -33,7 +34,7 @@ public sealed class KeepBroughtStudents(OfficeDb db, PracticeClock clock, INewId
     {
         var student = Student.Register(StudentId.From(ids.Next()), row.Row.Details!, clock.Now);
         if (row.Row.IsArchived) student.Archive(clock.Now);
-        if (row.Row.NoReminders) student.StopMessages(clock.Now);
+        if (row.Row.NoReminders) student.Stop(MessagePurpose.Encouragement, clock.Now);
         return student;
     }
 

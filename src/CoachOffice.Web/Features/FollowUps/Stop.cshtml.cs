@@ -1,3 +1,6 @@
+using CoachOffice.Domain;
+using CoachOffice.Domain.Access;
+using CoachOffice.Domain.FollowUps;
 using CoachOffice.UseCases.FollowUps;
 using CoachOffice.Web.Features.Plans.Private;
 using Problems = CoachOffice.Web.Features.Problem.Problems;
@@ -8,28 +11,53 @@ using Microsoft.AspNetCore.RateLimiting;
 
 namespace CoachOffice.Web.Features.FollowUps;
 
-/// <summary>Stops reminders. Mail programs post here on their own (RFC 8058) with no cookie and no proof of origin; the token in the address is the proof.</summary>
+/// <summary>Stops messages, each purpose apart. Mail programs post here on their own (RFC 8058) with no cookie and no proof of origin; the token in the address is the proof.</summary>
 [IgnoreAntiforgeryToken]
 [EnableRateLimiting(RateLimits.Links)]
-public sealed class StopModel(StopPage page, StopMessages stop) : PageModel
+public sealed class StopModel(StopPage page, StopMessages stop, AskForMessages ask, WithdrawGuardian withdraw) : PageModel
 {
-    public bool IsStopped { get; private set; }
+    public StopPass Pass { get; private set; } = null!;
 
-    public string Practice { get; private set; } = "";
+    /// <summary>The purpose spoken of first.</summary>
+    public MessagePurpose Asked { get; private set; }
 
-    public async Task<IActionResult> OnGetAsync(string token) => Show(await page.Of(token));
+    public string? Refused { get; private set; }
 
-    public async Task<IActionResult> OnPostAsync(string token) => Show((await stop.By(token)).TryGet(out var pass) ? pass with { AlreadyStopped = true } : null);
+    public async Task<IActionResult> OnGetAsync(string token) => await Show(token, null);
 
-    private IActionResult Show(StopPass? pass)
+    /// <summary>A bare post stops what the mail was for; the page's own buttons name a purpose.</summary>
+    public async Task<IActionResult> OnPostAsync(string token, string? what)
     {
-        if (pass is null)
-        {
-            Problems.Explain(HttpContext, LinkDoor.Closed);
-            return NotFound();
-        }
+        if (what is not null && !Terms.TryParse<MessagePurpose>(what, out _)) return await Show(token, null, "Pick one of the kinds of messages on this page.");
+        var purpose = what is null ? (MessagePurpose?)null : Terms.Parse<MessagePurpose>(what);
+        return await After(token, purpose, await stop.By(token, purpose));
+    }
 
-        (IsStopped, Practice) = (pass.AlreadyStopped, pass.Practice);
+    public async Task<IActionResult> OnPostAskAsync(string token, string? what) =>
+        Terms.TryParse<MessagePurpose>(what, out var purpose) ? await After(token, purpose, await ask.By(token, purpose)) : await Show(token, null, "Pick one of the kinds of messages on this page.");
+
+    public async Task<IActionResult> OnPostWithdrawAsync(string token)
+    {
+        if (await page.Of(token) is not { } pass) return Closed();
+        var withdrawn = await withdraw.Of(pass.StudentId, Actor.Student);
+        return await Show(token, null, withdrawn.Succeeded ? null : withdrawn.Refusals[0].Sentence);
+    }
+
+    private async Task<IActionResult> After(string token, MessagePurpose? purpose, Outcome<StopPass> outcome) =>
+        await Show(token, purpose, outcome.Succeeded ? null : outcome.Refusals[0].Sentence);
+
+    private async Task<IActionResult> Show(string token, MessagePurpose? asked, string? refused = null)
+    {
+        if (await page.Of(token) is not { } pass) return Closed();
+        (Pass, Refused) = (pass, refused);
+        Asked = asked is { } named && MessagePurposes.OfStudents.Contains(named) ? named : pass.Purpose;
+        if (refused is not null) Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
         return Page();
+    }
+
+    private NotFoundResult Closed()
+    {
+        Problems.Explain(HttpContext, LinkDoor.Closed);
+        return NotFound();
     }
 }

@@ -75,7 +75,7 @@ public abstract class MergeStudentsTests(OfficeFixture fixture) : IAsyncLifetime
             var withdrawn = MediaConsent.Give(ids.Next(), Goes, "Ana", new LocalDate(2026, 1, 1), coach, Office.Now - Duration.FromDays(9));
             withdrawn.Withdraw(coach, Office.Now - Duration.FromDays(8));
             db.AddRange(withdrawn, MediaConsent.Give(ids.Next(), Stays, "Anna", new LocalDate(2026, 2, 1), coach, Office.Now - Duration.FromDays(1)));
-            (await db.Students.SingleAsync(s => s.Id == Goes)).StopMessages(Office.Now);
+            (await db.Students.SingleAsync(s => s.Id == Goes)).Stop(MessagePurpose.Encouragement, Office.Now);
         });
         Assert.True((await Office.Must((MergePage page) => page.Of(Stays, Goes, Office.Coach))).ConsentEnds);
 

@@ -1,0 +1,49 @@
+using CoachOffice.Domain;
+using CoachOffice.Domain.FollowUps;
+using CoachOffice.Domain.Students;
+using CoachOffice.UseCases;
+using CoachOffice.UseCases.FollowUps;
+using CoachOffice.Web.Shell;
+using Microsoft.AspNetCore.Mvc;
+using NodaTime;
+
+namespace CoachOffice.Web.Features.FollowUps;
+
+/// <summary>What may be sent to a student, and how it reaches them.</summary>
+public sealed class ReachModel(ReadReach read, AllowMessages allow, WithdrawGuardian withdraw, LetGuardianBack back, PracticeClock clock) : OfficePage
+{
+    [BindProperty(SupportsGet = true)]
+    public Guid Id { get; set; }
+
+    [BindProperty]
+    public string? What { get; set; }
+
+    public ReachView View { get; private set; } = null!;
+
+    public DateTimeZone Zone { get; private set; } = DateTimeZone.Utc;
+
+    public string Address => $"/students/{Id}/messages";
+
+    public async Task<IActionResult> OnGetAsync() => await Look() ? Page() : NotFound();
+
+    public async Task<IActionResult> OnPostAllowAsync() => Terms.TryParse<MessagePurpose>(What, out var purpose)
+        ? await After(await allow.For(StudentId.From(Id), purpose, Actor), "They are sent again from now on. What was left out meanwhile stays left out.")
+        : NotFound();
+
+    public async Task<IActionResult> OnPostWithdrawAsync() => await After(await withdraw.Of(StudentId.From(Id), Actor), "Nothing goes out about this student any more.");
+
+    public async Task<IActionResult> OnPostAgreeAsync() => await After(await back.For(StudentId.From(Id), Actor), "Messages go to the guardian again from now on.");
+
+    private async Task<IActionResult> After(Outcome<StudentId> outcome, string sentence)
+    {
+        if (outcome.Succeeded) return Done(Address, sentence);
+        return await Look() ? Refuse(outcome.Refusals, "") : NotFound();
+    }
+
+    private async Task<bool> Look()
+    {
+        if (await read.Of(StudentId.From(Id)) is not { } view) return false;
+        (View, Zone) = (view, await clock.Zone());
+        return true;
+    }
+}
