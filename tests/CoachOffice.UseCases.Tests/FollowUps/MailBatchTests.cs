@@ -93,7 +93,7 @@ public abstract class MailBatchTests(OfficeFixture fixture)
         var first = await Sweep(office);
 
         Assert.Equal((1, 1), (first.Sent, first.TriedAgainLater));
-        Assert.Equal(good.Plan, (await office.Read(db => db.PrivateLinks.Select(l => l.PlanId).Distinct().SingleAsync()))!.Value);
+        Assert.Equal(good.Student, await office.Read(db => db.PrivateLinks.Select(l => l.StudentId).Distinct().SingleAsync()));
         for (var n = 0; n < 5; n++)
         {
             office.Time.Advance(TimeSpan.FromHours(5));
