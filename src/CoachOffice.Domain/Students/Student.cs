@@ -6,7 +6,7 @@ using NodaTime;
 namespace CoachOffice.Domain.Students;
 
 /// <summary>A person who takes lessons. Details are checked by <see cref="StudentCheck"/> before they get here.</summary>
-public sealed class Student
+public sealed partial class Student
 {
     private Student()
     {
@@ -65,21 +65,6 @@ public sealed class Student
 
     /// <summary>The record that took this one in: whoever comes here is led there.</summary>
     public StudentId? MergedInto { get; private set; }
-
-    /// <summary>Set when the student asked for no more encouragement.</summary>
-    public Instant? MessagesStoppedAt { get; private set; }
-
-    /// <summary>Set when they asked for no more reminders of lessons.</summary>
-    public Instant? AppointmentsStoppedAt { get; private set; }
-
-    /// <summary>Set when they asked for no more plans in the post.</summary>
-    public Instant? PlansStoppedAt { get; private set; }
-
-    /// <summary>Set when they asked for no more reminders about money.</summary>
-    public Instant? MoneyStoppedAt { get; private set; }
-
-    /// <summary>Set when the guardian of a minor withdrew: nothing goes out until the guardian agrees again.</summary>
-    public Instant? GuardianWithdrewAt { get; private set; }
 
     /// <summary>Concurrency token, raised at each save.</summary>
     public int Version { get; private set; }
@@ -149,28 +134,6 @@ public sealed class Student
 
     public void Restore() => ArchivedAt = null;
 
-    /// <summary>When messages of a purpose were stopped, or null.</summary>
-    public Instant? StoppedAt(MessagePurpose purpose) => purpose switch
-    {
-        MessagePurpose.Appointments => AppointmentsStoppedAt,
-        MessagePurpose.Plan => PlansStoppedAt,
-        MessagePurpose.Encouragement => MessagesStoppedAt,
-        MessagePurpose.Money => MoneyStoppedAt,
-        _ => null,
-    };
-
-    /// <summary>No more of a purpose.</summary>
-    public void Stop(MessagePurpose purpose, Instant now) => Set(purpose, StoppedAt(purpose) ?? now);
-
-    /// <summary>Asked for anew.</summary>
-    public void Allow(MessagePurpose purpose) => Set(purpose, null);
-
-    /// <summary>The guardian withdraws what was agreed.</summary>
-    public void GuardianWithdraws(Instant now) => GuardianWithdrewAt ??= now;
-
-    /// <summary>The guardian agreed again.</summary>
-    public void GuardianAgrees() => GuardianWithdrewAt = null;
-
     /// <summary>Removes the person and keeps a pseudonym, so that sums and figures stay right.</summary>
     public void Erase(Instant now)
     {
@@ -190,14 +153,6 @@ public sealed class Student
         if (other.AddedAt < AddedAt) AddedAt = other.AddedAt;
         other.Leave("Part of another record", now);
         (other.MergedInto, other.PayerId) = (Id, null);
-    }
-
-    private void Set(MessagePurpose purpose, Instant? at)
-    {
-        if (purpose == MessagePurpose.Appointments) AppointmentsStoppedAt = at;
-        if (purpose == MessagePurpose.Plan) PlansStoppedAt = at;
-        if (purpose == MessagePurpose.Encouragement) MessagesStoppedAt = at;
-        if (purpose == MessagePurpose.Money) MoneyStoppedAt = at;
     }
 
     private void Leave(string pseudonym, Instant now)

@@ -41,11 +41,16 @@ public static class Problems
         "told-already" => "Another message asked for the same that day.",
         "two-unanswered" => "Two notes went unanswered; a third would not help.",
         "minor" => "Minors get no notes of this kind.",
+        "gate-opened" => "The stage was finished before.",
+        "plan-completed" or "plan-revoked" or "plan-replaced" or "plan-not-active" => "The plan ended before.",
+        _ => OfStops(code),
+    };
+
+    private static string OfStops(string code) => code switch
+    {
         MessagesStopped => "They asked for no more messages of this purpose.",
         PlansStopped => "They asked for no more plans by mail. Print the plan or hand over its link; when they ask for plans again, allow them on the student's page.",
         GuardianWithdrew => "The guardian withdrew, so nothing goes out. Speak with the guardian; when they agree again, say so on the student's page.",
-        "gate-opened" => "The stage was finished before.",
-        "plan-completed" or "plan-revoked" or "plan-replaced" or "plan-not-active" => "The plan ended before.",
         _ => OfMoney(code),
     };
 
