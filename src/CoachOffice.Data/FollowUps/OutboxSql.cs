@@ -15,7 +15,7 @@ internal static class OutboxSql
     private static readonly string MayGo = $"""
         m."State" = '{Terms.Of(MessageState.Waiting)}'
             AND (m."PlanId" IS NULL OR p."Status" = '{Terms.Of(PlanStatus.Active)}' OR (p."Status" = '{Terms.Of(PlanStatus.Completed)}' AND m."Kind" = '{Terms.Of(MessageKind.SecondLook)}')) AND s."ArchivedAt" IS NULL AND s."ErasedAt" IS NULL
-            {Stop("MessagesStoppedAt", MessagePurpose.Encouragement)} {Stop("AppointmentsStoppedAt", MessagePurpose.Appointments)} {Stop("MoneyStoppedAt", MessagePurpose.Money)}
+            {Stop("MessagesStoppedAt", MessagePurpose.Encouragement)} {Stop("AppointmentsStoppedAt", MessagePurpose.Appointment)} {Stop("MoneyStoppedAt", MessagePurpose.Money)}
         """;
 
     // What is claimed nevertheless, as a person has to learn of it, and yet never goes: a plan to who stopped plans, anything once a guardian withdrew.

@@ -1,20 +1,20 @@
 namespace CoachOffice.Domain.FollowUps;
 
-/// <summary>What messages are for, as the people who get them tell them apart: each may be stopped without the others.</summary>
+/// <summary>What a kind of message is for, in the eyes of who reads it.</summary>
 public enum MessagePurpose
 {
-    /// <summary>Lessons: reminders, offers of free places, and what was booked or cancelled.</summary>
-    Appointments,
+    /// <summary>Lessons and remote reviews: agreed with the reader.</summary>
+    Appointment,
 
-    /// <summary>The plan a coach approved, and answers to what was sent in.</summary>
+    /// <summary>The plan itself and the readings it asks for.</summary>
     Plan,
 
-    /// <summary>Words between lessons: practice, and the day to look again.</summary>
+    /// <summary>Words about practice nobody asked for: rarely, never to minors, less when unanswered.</summary>
     Encouragement,
 
-    /// <summary>What was paid, is owed or runs out.</summary>
+    /// <summary>Receipts, statements, packages, what is owed.</summary>
     Money,
 
-    /// <summary>To the people of the practice itself.</summary>
+    /// <summary>To a coach.</summary>
     Office,
 }

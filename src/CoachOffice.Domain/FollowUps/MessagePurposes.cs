@@ -4,14 +4,14 @@ namespace CoachOffice.Domain.FollowUps;
 public static class MessagePurposes
 {
     /// <summary>Purposes a student may stop, in the order they are shown.</summary>
-    public static IReadOnlyList<MessagePurpose> OfStudents { get; } = [MessagePurpose.Encouragement, MessagePurpose.Appointments, MessagePurpose.Plan, MessagePurpose.Money];
+    public static IReadOnlyList<MessagePurpose> OfStudents { get; } = [MessagePurpose.Encouragement, MessagePurpose.Appointment, MessagePurpose.Plan, MessagePurpose.Money];
 
     // A new kind without a purpose is an error of the build (CS8509); numbers that are no kind (CS8524) do not come from our own columns.
 #pragma warning disable CS8524
     /// <summary>What a kind is for.</summary>
     public static MessagePurpose Of(MessageKind kind) => kind switch
     {
-        MessageKind.BookingInvitation or MessageKind.BookingCancelled or MessageKind.WaitingOffer => MessagePurpose.Appointments,
+        MessageKind.BookingInvitation or MessageKind.BookingCancelled or MessageKind.WaitingOffer => MessagePurpose.Appointment,
         MessageKind.PlanDelivery or MessageKind.ReviewReceived => MessagePurpose.Plan,
         MessageKind.PracticeNudge or MessageKind.RetestPrompt or MessageKind.SecondLook => MessagePurpose.Encouragement,
         MessageKind.Receipt or MessageKind.Statement => MessagePurpose.Money,

@@ -24,7 +24,7 @@ public sealed partial class Student
     /// <summary>When messages of a purpose were stopped, or null.</summary>
     public Instant? StoppedAt(MessagePurpose purpose) => purpose switch
     {
-        MessagePurpose.Appointments => AppointmentsStoppedAt,
+        MessagePurpose.Appointment => AppointmentsStoppedAt,
         MessagePurpose.Plan => PlansStoppedAt,
         MessagePurpose.Encouragement => MessagesStoppedAt,
         MessagePurpose.Money => MoneyStoppedAt,
@@ -45,7 +45,7 @@ public sealed partial class Student
 
     private void Set(MessagePurpose purpose, Instant? at)
     {
-        if (purpose == MessagePurpose.Appointments) AppointmentsStoppedAt = at;
+        if (purpose == MessagePurpose.Appointment) AppointmentsStoppedAt = at;
         if (purpose == MessagePurpose.Plan) PlansStoppedAt = at;
         if (purpose == MessagePurpose.Encouragement) MessagesStoppedAt = at;
         if (purpose == MessagePurpose.Money) MoneyStoppedAt = at;

@@ -30,6 +30,6 @@ public sealed class MessagePurposesTests
     {
         Assert.Superset(new HashSet<MessageKind> { MessageKind.PracticeNudge, MessageKind.RetestPrompt, MessageKind.SecondLook }, MessagePurposes.EndedBy(MessagePurpose.Encouragement).ToHashSet());
         Assert.Equal([MessageKind.PlanDelivery], MessagePurposes.EndedBy(MessagePurpose.Plan));
-        Assert.Contains(MessageKind.WaitingOffer, MessagePurposes.EndedBy(MessagePurpose.Appointments));
+        Assert.Contains(MessageKind.WaitingOffer, MessagePurposes.EndedBy(MessagePurpose.Appointment));
     }
 }

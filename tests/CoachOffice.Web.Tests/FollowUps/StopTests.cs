@@ -62,13 +62,13 @@ public sealed class StopTests : IAsyncLifetime
     public async Task Each_purpose_is_stopped_apart_and_asked_for_again_and_the_page_says_what_still_comes()
     {
         var student = new Visitor(_office);
-        await Post(_stop, "appointments");
+        await Post(_stop, "appointment");
         await student.Open(_stop);
 
         Assert.Equal("Stop: words between lessons?", student.Heading);
         Assert.Contains("Reminders of lessons: stopped", student.Text, StringComparison.Ordinal);
         Assert.Contains("still comes", student.Text, StringComparison.Ordinal);
-        await Post($"{_stop}?handler=ask", "appointments");
+        await Post($"{_stop}?handler=ask", "appointment");
         await student.Open(_stop);
         Assert.DoesNotContain("stopped", student.Text, StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Post(_stop, "office")).StatusCode);

@@ -7,7 +7,7 @@ internal static class PurposeWords
 {
     public static string Of(MessagePurpose purpose) => purpose switch
     {
-        MessagePurpose.Appointments => "Reminders of lessons",
+        MessagePurpose.Appointment => "Reminders of lessons",
         MessagePurpose.Plan => "Plans by mail",
         MessagePurpose.Encouragement => "Words between lessons",
         MessagePurpose.Money => "Reminders about money",
@@ -17,7 +17,7 @@ internal static class PurposeWords
     /// <summary>What a stop ends.</summary>
     public static string Ends(MessagePurpose purpose) => purpose switch
     {
-        MessagePurpose.Appointments => "Reminders before a lesson, and offers from the waiting list.",
+        MessagePurpose.Appointment => "Reminders before a lesson, and offers from the waiting list.",
         MessagePurpose.Plan => "The plan a coach approved. The coach then hands it over in another way.",
         MessagePurpose.Encouragement => "Words about practice, and notes that it is time to look again.",
         MessagePurpose.Money => "Notes that a payment is due or a package runs out.",
