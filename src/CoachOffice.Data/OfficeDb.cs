@@ -94,6 +94,10 @@ public sealed class OfficeDb(DbContextOptions<OfficeDb> options)
 
     public DbSet<Message> Messages => Set<Message>();
 
+    public DbSet<MessageRule> MessageRules => Set<MessageRule>();
+
+    public DbSet<MessageWording> MessageWordings => Set<MessageWording>();
+
     public DbSet<CalendarFeed> CalendarFeeds => Set<CalendarFeed>();
 
     public DbSet<KeptRulebook> KeptRulebooks => Set<KeptRulebook>();

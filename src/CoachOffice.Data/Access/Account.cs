@@ -22,6 +22,9 @@ public sealed class Account : IdentityUser<Guid>
     /// <summary>IANA zone they want times shown in; null means the practice's.</summary>
     public string? Zone { get; set; }
 
+    /// <summary>They want a mail each morning that has something for them.</summary>
+    public bool WantsMorningList { get; set; }
+
     /// <summary>The account's identity in the domain's own type.</summary>
     public AccountId AccountId => AccountId.From(Id);
 

@@ -108,6 +108,7 @@ public sealed class Booking
     {
         Put(time, where);
         Sequence++;
+        foreach (var seat in _seats) seat.AskAgain();
     }
 
     /// <summary>Which of several bays it is does not matter to who comes, so the invitation stays as it was.</summary>

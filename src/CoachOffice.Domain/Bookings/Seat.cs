@@ -33,6 +33,9 @@ public sealed class Seat
 
     public Instant BookedAt { get; private set; }
 
+    /// <summary>When the student said "I am coming" to the lesson as it stands; null again when it moves.</summary>
+    public Instant? ComingAt { get; private set; }
+
     /// <summary>When it was cancelled or lapsed, or attendance was marked.</summary>
     public Instant? EndedAt { get; private set; }
 
@@ -57,6 +60,15 @@ public sealed class Seat
 
     /// <summary>Reserves a credit of a package, or gives it back.</summary>
     public void PayFrom(PackageId? package) => PackageId = package;
+
+    /// <summary>The student says that they are coming.</summary>
+    public void SayComing(Instant now)
+    {
+        if (Status == SeatStatus.Booked) ComingAt ??= now;
+    }
+
+    /// <summary>It is another time or place: whoever said yes said it to the old one.</summary>
+    internal void AskAgain() => ComingAt = null;
 
     internal void Confirm() => (Status, HeldUntil) = (SeatStatus.Booked, null);
 

@@ -51,6 +51,9 @@ public sealed class Message
     /// <summary>A code of the last failure or of why it was skipped; no addresses.</summary>
     public string? LastProblem { get; private set; }
 
+    /// <summary>A coach's own words for this one message, as a template with its subject on the first line; null: those of its kind.</summary>
+    public string? OwnWords { get; private set; }
+
     public Instant CreatedAt { get; private set; }
 
     /// <summary>A message due later.</summary>
@@ -74,6 +77,18 @@ public sealed class Message
 
     /// <summary>The Message-ID header's left part: the same at every attempt.</summary>
     public string StableName => $"{Terms.Of(Kind)}.{Id:N}";
+
+    /// <summary>It does not go by itself: a coach says yes to it first.</summary>
+    public void AwaitApproval()
+    {
+        if (State == MessageState.Waiting) State = MessageState.AwaitsApproval;
+    }
+
+    /// <summary>A coach's own words for this one; null: those of its kind again.</summary>
+    public void Say(string? words)
+    {
+        if (State is not (MessageState.Sent or MessageState.Skipped)) OwnWords = words;
+    }
 
     /// <summary>The plan is paused.</summary>
     public void Hold()

@@ -4,6 +4,9 @@ namespace CoachOffice.Domain.FollowUps;
 public enum MessageState
 {
     Waiting,
+
+    /// <summary>Written and complete; a coach has to say yes before it goes.</summary>
+    AwaitsApproval,
     Held,
     Sent,
     Skipped,

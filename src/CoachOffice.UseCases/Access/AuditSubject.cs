@@ -49,6 +49,8 @@ public sealed record AuditSubject(string Kind, Guid Id)
 
     public static AuditSubject Practice(Guid id) => new("practice", id);
 
+    public static AuditSubject MessageRule(Guid id) => new("message-rule", id);
+
     public static AuditSubject Message(Guid id) => new("message", id);
 
     /// <summary>An edition of the rulebook, by its number.</summary>

@@ -71,6 +71,12 @@ internal static class StoryTelling
         MessageKind.Statement => "A statement was",
         MessageKind.ReviewReceived => "The promise of an answer to clips was",
         MessageKind.ReviewDue => "A reminder to the coach of a promised answer was",
+        MessageKind.ReviewLate => "A word that an answer is late was",
+        MessageKind.LessonReminder => "A reminder of a lesson was",
+        MessageKind.WeeklyCheckIn => "The week's question was",
+        MessageKind.PackageEnding => "A word about a package was",
+        MessageKind.PaymentDue => "A letter about something to pay was",
+        MessageKind.MorningList => "A coach's morning list was",
         _ => "An offer from the waiting list was",
     };
 

@@ -160,6 +160,7 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
     private async Task<IEnumerable<string>> ToPayer(PayerId id, CancellationToken stop)
     {
         var documents = (await db.LedgerDocuments.Where(d => d.PayerId == id).Select(d => d.Id).ToListAsync(stop)).ConvertAll(d => (Guid?)d.Value);
+        documents.Add(id.Value);
         var messages = await db.Messages.Where(m => m.StudentId == null && documents.Contains(m.SubjectId)).ToListAsync(stop);
         foreach (var message in messages) message.Skip(Erased);
         return messages.Select(doors.FileOf);
@@ -170,7 +171,7 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         var messages = await db.Messages.Where(m => m.StudentId == id).ToListAsync(stop);
         foreach (var message in messages) message.Skip(Erased);
         await db.SaveChangesAsync(stop);
-        await db.Messages.Where(m => m.StudentId == id).ExecuteUpdateAsync(m => m.SetProperty(x => x.Reason, ""), stop);
+        await db.Messages.Where(m => m.StudentId == id).ExecuteUpdateAsync(m => m.SetProperty(x => x.Reason, "").SetProperty(x => x.OwnWords, (string?)null), stop);
         return [.. messages.Select(doors.FileOf)];
     }
 }

@@ -20,12 +20,19 @@ internal static class MessageWords
         MessageKind.Statement => "A statement",
         MessageKind.ReviewReceived => "The promise of an answer",
         MessageKind.ReviewDue => "A reminder of a promised answer",
+        MessageKind.ReviewLate => "A word that an answer is late",
+        MessageKind.LessonReminder => "A reminder of a lesson",
+        MessageKind.WeeklyCheckIn => "The week's question",
+        MessageKind.PackageEnding => "A package that ends",
+        MessageKind.PaymentDue => "Something still to pay",
+        MessageKind.MorningList => "A coach's morning list",
         _ => "An offer from the waiting list",
     };
 
     public static string Of(MessageState state) => state switch
     {
         MessageState.Waiting => "waiting",
+        MessageState.AwaitsApproval => "waits for your yes",
         MessageState.Held => "held",
         MessageState.Sent => "sent",
         MessageState.Skipped => "skipped",
@@ -49,6 +56,7 @@ internal static class MessageWords
     public static string Sign(MessageState state) => state switch
     {
         MessageState.Waiting => "○",
+        MessageState.AwaitsApproval => "?",
         MessageState.Held => "‖",
         MessageState.Sent => "✓",
         MessageState.Skipped => "–",
