@@ -11,11 +11,11 @@ public static class MessagePurposes
     /// <summary>What a kind is for.</summary>
     public static MessagePurpose Of(MessageKind kind) => kind switch
     {
-        MessageKind.BookingInvitation or MessageKind.BookingCancelled or MessageKind.WaitingOffer => MessagePurpose.Appointment,
-        MessageKind.PlanDelivery or MessageKind.ReviewReceived => MessagePurpose.Plan,
-        MessageKind.PracticeNudge or MessageKind.RetestPrompt or MessageKind.SecondLook => MessagePurpose.Encouragement,
-        MessageKind.Receipt or MessageKind.Statement => MessagePurpose.Money,
-        MessageKind.ReviewDue => MessagePurpose.Office,
+        MessageKind.BookingInvitation or MessageKind.BookingCancelled or MessageKind.WaitingOffer or MessageKind.LessonReminder => MessagePurpose.Appointment,
+        MessageKind.PlanDelivery or MessageKind.ReviewReceived or MessageKind.ReviewLate => MessagePurpose.Plan,
+        MessageKind.PracticeNudge or MessageKind.RetestPrompt or MessageKind.SecondLook or MessageKind.WeeklyCheckIn => MessagePurpose.Encouragement,
+        MessageKind.Receipt or MessageKind.Statement or MessageKind.PackageEnding or MessageKind.PaymentDue => MessagePurpose.Money,
+        MessageKind.ReviewDue or MessageKind.MorningList => MessagePurpose.Office,
     };
 #pragma warning restore CS8524
 
@@ -25,7 +25,7 @@ public static class MessagePurposes
     /// </summary>
     public static bool MayBeStopped(MessageKind kind) =>
         Of(kind) != MessagePurpose.Office
-        && kind is not (MessageKind.BookingInvitation or MessageKind.BookingCancelled or MessageKind.ReviewReceived or MessageKind.Receipt or MessageKind.Statement);
+        && kind is not (MessageKind.BookingInvitation or MessageKind.BookingCancelled or MessageKind.ReviewReceived or MessageKind.ReviewLate or MessageKind.Receipt or MessageKind.Statement);
 
     /// <summary>The kinds a stop of a purpose ends.</summary>
     public static IReadOnlyList<MessageKind> EndedBy(MessagePurpose purpose) => [.. Enum.GetValues<MessageKind>().Where(k => Of(k) == purpose && MayBeStopped(k))];

@@ -1,10 +1,12 @@
 namespace CoachOffice.Domain.FollowUps;
 
 /// <summary>What is fixed about a kind of message: what it is for, what a practice may decide about it, and within which limits.</summary>
-/// <param name="Purpose">What it is for.</param>
 /// <param name="Unit">What its timing counts.</param>
-public sealed record MessageTraits(MessagePurpose Purpose, TimingUnit Unit = TimingUnit.None)
+public sealed record MessageTraits(TimingUnit Unit = TimingUnit.None)
 {
+    /// <summary>What it is for.</summary>
+    public MessagePurpose Purpose { get; private init; }
+
     /// <summary>The timing until somebody decides; common practice, no source, save the reminder's day before.</summary>
     public int Usual { get; init; }
 
@@ -19,25 +21,22 @@ public sealed record MessageTraits(MessagePurpose Purpose, TimingUnit Unit = Tim
     public bool MayWait { get; init; }
 
     /// <summary>Of a kind.</summary>
-    public static MessageTraits Of(MessageKind kind) => kind switch
-    {
-        MessageKind.PlanDelivery => new(MessagePurpose.Plan),
-        MessageKind.RetestPrompt or MessageKind.SecondLook => new(MessagePurpose.Plan) { MayWait = true },
-        MessageKind.PracticeNudge => new(MessagePurpose.Encouragement) { MayWait = true },
-        MessageKind.WeeklyCheckIn => new(MessagePurpose.Encouragement, TimingUnit.DaysBetween) { Usual = 7, Least = 7, Most = 28, MayWait = true },
-        MessageKind.LessonReminder => new(MessagePurpose.Appointment, TimingUnit.HoursBefore) { Usual = 24, Least = 2, Most = 168, MayWait = true },
-        MessageKind.ReviewLate => new(MessagePurpose.Appointment, TimingUnit.HoursAfter) { Usual = 1, Least = 1, Most = 72, MayWait = true },
-        MessageKind.PackageEnding => new(MessagePurpose.Money, TimingUnit.DaysBefore) { Usual = 14, Least = 1, Most = 90, MayWait = true },
-        MessageKind.PaymentDue => new(MessagePurpose.Money, TimingUnit.DaysAfter) { Usual = 3, Least = 1, Most = 60, MayWait = true },
-        MessageKind.MorningList => new(MessagePurpose.Office, TimingUnit.HourOfDay) { Usual = 7, Least = 4, Most = 11 },
-        MessageKind.ReviewDue => new(MessagePurpose.Office),
-        MessageKind.Receipt or MessageKind.Statement => new(MessagePurpose.Money) { MayBeOff = false },
-        _ => new(MessagePurpose.Appointment),
-    };
+    public static MessageTraits Of(MessageKind kind) => Shape(kind) with { Purpose = MessagePurposes.Of(kind) };
 
     /// <summary>True of kinds that speak of practice nobody asked about; their limits hold over all of them together.</summary>
-    public static bool IsEncouragement(MessageKind kind) => Of(kind).Purpose == MessagePurpose.Encouragement;
+    public static bool IsEncouragement(MessageKind kind) => kind is MessageKind.PracticeNudge or MessageKind.WeeklyCheckIn;
 
-    /// <summary>All kinds of a purpose, in the order of the list.</summary>
-    public static IReadOnlyList<MessageKind> KindsOf(MessagePurpose purpose) => [.. Enum.GetValues<MessageKind>().Where(k => Of(k).Purpose == purpose)];
+    private static MessageTraits Shape(MessageKind kind) => kind switch
+    {
+        MessageKind.RetestPrompt or MessageKind.SecondLook => new() { MayWait = true },
+        MessageKind.PracticeNudge => new() { MayWait = true },
+        MessageKind.WeeklyCheckIn => new(TimingUnit.DaysBetween) { Usual = 7, Least = 7, Most = 28, MayWait = true },
+        MessageKind.LessonReminder => new(TimingUnit.HoursBefore) { Usual = 24, Least = 2, Most = 168, MayWait = true },
+        MessageKind.ReviewLate => new(TimingUnit.HoursAfter) { Usual = 1, Least = 1, Most = 72, MayWait = true },
+        MessageKind.PackageEnding => new(TimingUnit.DaysBefore) { Usual = 14, Least = 1, Most = 90, MayWait = true },
+        MessageKind.PaymentDue => new(TimingUnit.DaysAfter) { Usual = 3, Least = 1, Most = 60, MayWait = true },
+        MessageKind.MorningList => new(TimingUnit.HourOfDay) { Usual = 7, Least = 4, Most = 11 },
+        MessageKind.Receipt or MessageKind.Statement => new() { MayBeOff = false },
+        _ => new(),
+    };
 }

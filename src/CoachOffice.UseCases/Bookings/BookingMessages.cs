@@ -14,7 +14,7 @@ namespace CoachOffice.UseCases.Bookings;
 /// Says what is due to students when bookings are made, moved and cancelled, in the transaction of the deed; nothing is saved here. Mail waits two
 /// minutes, so that a slip taken back at once reaches nobody, and goes by night too: it answers what was done just now.
 /// </summary>
-public sealed class BookingMessages(OfficeDb db, OfficeMessages office, PracticeClock clock)
+public sealed class BookingMessages(OfficeDb db, OfficeMessages office, LessonReminders reminders, PracticeClock clock)
 {
     private static readonly Duration Breath = Duration.FromMinutes(2);
 
@@ -29,6 +29,7 @@ public sealed class BookingMessages(OfficeDb db, OfficeMessages office, Practice
 
         // Who was never told that it was cancelled needs not be told that it is on again.
         if (untold == 0) await Invite(booking, seat, stop);
+        await reminders.For(booking, seat, stop);
     }
 
     /// <summary>A row of bookings was made: each student in it gets one letter for the whole row.</summary>
@@ -36,6 +37,7 @@ public sealed class BookingMessages(OfficeDb db, OfficeMessages office, Practice
     {
         ArgumentNullException.ThrowIfNull(bookings);
         foreach (var student in bookings.SelectMany(b => b.Seats).Where(s => s.Counts).Select(s => s.StudentId).Distinct()) await WriteSeries(MessageKind.BookingInvitation, bookings, student, stop);
+        await reminders.ForAll(bookings, stop);
     }
 
     /// <summary>Another time, coach or place for one booking: everybody in it is told.</summary>
@@ -46,6 +48,8 @@ public sealed class BookingMessages(OfficeDb db, OfficeMessages office, Practice
         {
             await End(booking.Id.Value, seat.StudentId, MessageKind.BookingInvitation, stop);
             await Invite(booking, seat, stop);
+            await reminders.End(booking, seat.StudentId, stop);
+            await reminders.For(booking, seat, stop);
         }
     }
 
@@ -55,6 +59,7 @@ public sealed class BookingMessages(OfficeDb db, OfficeMessages office, Practice
         ArgumentNullException.ThrowIfNull(booking);
         ArgumentNullException.ThrowIfNull(seat);
         await End(booking.Id.Value, seat.StudentId, MessageKind.WaitingOffer, stop);
+        await reminders.End(booking, seat.StudentId, stop);
         var (told, waits) = await Told(booking, seat.StudentId, stop);
         await End(booking.Id.Value, seat.StudentId, MessageKind.BookingInvitation, stop);
 

@@ -42,7 +42,7 @@ public sealed class BookingPage(OfficeDb db, BookingDoor door, ReadPractice prac
     {
         var named = booking.Seats.Select(s => s.StudentId).ToList();
         var students = await db.Students.AsNoTracking().Where(s => named.Contains(s.Id)).ToDictionaryAsync(s => s.Id, stop);
-        return [.. booking.Seats.OrderBy(s => students[s.StudentId].SearchText, StringComparer.Ordinal).ThenBy(s => s.BookedAt).Select(s => new CalendarSeat(s.Id, s.StudentId, students[s.StudentId].FullName, s.Status))];
+        return [.. booking.Seats.OrderBy(s => students[s.StudentId].SearchText, StringComparer.Ordinal).ThenBy(s => s.BookedAt).Select(s => new CalendarSeat(s.Id, s.StudentId, students[s.StudentId].FullName, s.Status) { ComingAt = s.ComingAt })];
     }
 
     private static CalendarBooking Row(Booking booking, Offering offering, (string Place, string Bay) at) => new()

@@ -78,8 +78,8 @@ public sealed class ReadCalendar(OfficeDb db, PracticeClock clock, ListCoaches c
             join student in db.Students on seat.StudentId equals student.Id
             where seat.Status != SeatStatus.Lapsed && seat.Status != SeatStatus.Released && seat.Status != SeatStatus.CancelledLate
             orderby student.SearchText, seat.Id
-            select new { booking.Id, Seat = seat.Id, seat.StudentId, student.GivenName, student.FamilyName, seat.Status }).ToListAsync(stop);
-        return found.ToLookup(s => s.Id, s => new CalendarSeat(s.Seat, s.StudentId, $"{s.GivenName} {s.FamilyName}".Trim(), s.Status));
+            select new { booking.Id, Seat = seat.Id, seat.StudentId, student.GivenName, student.FamilyName, seat.Status, seat.ComingAt }).ToListAsync(stop);
+        return found.ToLookup(s => s.Id, s => new CalendarSeat(s.Seat, s.StudentId, $"{s.GivenName} {s.FamilyName}".Trim(), s.Status) { ComingAt = s.ComingAt });
     }
 
     private async Task<IReadOnlyList<CalendarShade>> Shades(AccountId? coach, Interval time, CancellationToken stop)

@@ -2,7 +2,7 @@ using NodaTime;
 
 namespace CoachOffice.UseCases.FollowUps;
 
-/// <summary>How often a student is encouraged: rarely, less when unanswered, never twice on one day (own judgement; frequency and wearing-off of prompts are debated in the literature).</summary>
+/// <summary>How often a student is encouraged: rarely, less when unanswered, never twice on one day over all encouraging kinds together (own judgement; frequency and wearing-off of prompts are debated in the literature).</summary>
 public static class Encouragement
 {
     /// <summary>At most this many in any seven days.</summary>
@@ -11,11 +11,14 @@ public static class Encouragement
     /// <summary>After this many without a check-in it ends, and the coach sees the silence instead.</summary>
     public const int MostUnanswered = 2;
 
-    private const int FirstAfterDays = 4;
     private const int NextAfterDays = 7;
 
-    /// <summary>The day of the first one, counted from the stage's start or the last check-in.</summary>
-    public static LocalDate FirstAfter(LocalDate day) => day.PlusDays(FirstAfterDays);
+    /// <summary>The day of the first one, counted from the stage's start or the last check-in: when the student's own rhythm would have brought a note.</summary>
+    public static LocalDate FirstAfter(LocalDate day, PracticeRhythm rhythm)
+    {
+        ArgumentNullException.ThrowIfNull(rhythm);
+        return day.PlusDays(rhythm.QuietDays);
+    }
 
     /// <summary>The day of the next one, counted from one that went out.</summary>
     public static LocalDate NextAfter(LocalDate sent) => sent.PlusDays(NextAfterDays);

@@ -13,6 +13,7 @@ public sealed record FollowUpDates(DateTimeZone Zone)
 
     private static readonly LocalTime QuietFrom = new(20, 0);
     private static readonly LocalTime QuietUntil = new(8, 0);
+    private static readonly LocalTime LastEvening = new(19, 0);
     private static readonly Duration Rest = Duration.FromHours(24);
     private const int SecondLookAfterDays = 10;
     private const int SecondLookAtMostDays = 14;
@@ -35,6 +36,15 @@ public sealed record FollowUpDates(DateTimeZone Zone)
     {
         var day = DayOf(notBefore);
         return Morning(day) >= notBefore ? Morning(day) : Morning(day.PlusDays(1));
+    }
+
+    /// <summary>When a lesson is spoken of: so long before it, by day, and no later than the least time before; the evening before where its own morning is too late.</summary>
+    public Instant Reminder(Instant starts, Duration before, Duration least)
+    {
+        var at = starts - before;
+        if (!IsQuiet(at)) return at;
+        var morning = NextMorning(at);
+        return morning <= starts - least ? morning : At(DayOf(starts).PlusDays(-1), LastEvening);
     }
 
     /// <summary>Between eight in the evening and eight in the morning nothing goes out by itself.</summary>

@@ -1,3 +1,4 @@
+using CoachOffice.UseCases.FollowUps.ByTime;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
@@ -16,5 +17,7 @@ internal static class MailWiring
         services.TryAddSingleton<UnnotedMail>();
         foreach (var family in typeof(IOfficeLetter).Assembly.GetExportedTypes().Where(t => t.IsSealed && t.IsAssignableTo(typeof(IOfficeLetter))))
             services.TryAddEnumerable(ServiceDescriptor.Scoped(typeof(IOfficeLetter), family));
+        foreach (var timed in typeof(ITimedMessages).Assembly.GetExportedTypes().Where(t => t.IsSealed && t.IsAssignableTo(typeof(ITimedMessages))))
+            services.TryAddEnumerable(ServiceDescriptor.Scoped(typeof(ITimedMessages), timed));
     }
 }

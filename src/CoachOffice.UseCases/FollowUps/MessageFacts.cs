@@ -4,7 +4,7 @@ using CoachOffice.Domain.FollowUps;
 namespace CoachOffice.UseCases.FollowUps;
 
 /// <summary>What decides about claimed messages, by those who know their kind: the plans' law, or their own family of letters.</summary>
-public sealed class MessageFacts(ReadSendingFacts read, SendMessage send, SendOfficeMessage office)
+public sealed class MessageFacts(ReadSendingFacts read, SendMessage send, SendOfficeMessage office, ReadMessageRules rules, IOutbox outbox)
 {
     private IReadOnlyDictionary<Guid, SendingFacts> _ofPlans = new Dictionary<Guid, SendingFacts>();
     private IReadOnlyDictionary<Guid, OfficeFacts> _others = new Dictionary<Guid, OfficeFacts>();
@@ -13,14 +13,24 @@ public sealed class MessageFacts(ReadSendingFacts read, SendMessage send, SendOf
     public async Task Read(IReadOnlyList<Message> messages, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(messages);
+        await rules.Again(stop);
         _ofPlans = await read.For([.. messages.Where(m => m.PlanId is not null)], stop);
-        _others = await office.Facts([.. messages.Where(m => m.PlanId is null)], stop);
+        var words = await rules.WordsOf(messages, stop);
+        _others = (await office.Facts([.. messages.Where(m => m.PlanId is null)], stop)).ToDictionary(f => f.Key, f => f.Value with { Words = words[f.Key] });
     }
 
     /// <summary>What came of one of those read, or how it goes.</summary>
-    public Task<Preparation> Prepare(Message message, Sending sending, CancellationToken stop)
+    public async Task<Preparation> Prepare(Message message, Sending sending, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(message);
-        return message.PlanId is null ? office.Prepare(_others[message.Id], sending, stop) : send.Prepare(_ofPlans[message.Id], sending, stop);
+        if (!(await rules.Of(message.Kind, stop)).IsOn) return await TurnedOff(sending, stop);
+        return message.PlanId is null ? await office.Prepare(_others[message.Id], sending, stop) : await send.Prepare(_ofPlans[message.Id], sending, stop);
+    }
+
+    // The practice turned its kind off after it was written.
+    private async Task<Preparation> TurnedOff(Sending sending, CancellationToken stop)
+    {
+        await outbox.Skip(sending, "kind-off", stop);
+        return Preparation.Ended(SendingResult.Skipped);
     }
 }

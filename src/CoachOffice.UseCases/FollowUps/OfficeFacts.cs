@@ -22,6 +22,9 @@ public sealed record OfficeFacts
 
     public required FollowUpDates Dates { get; init; }
 
+    /// <summary>The practice's own words for it, or the coach's for this one; null: the shipped ones.</summary>
+    public LetterWords? Words { get; init; }
+
     /// <summary>The practice's day.</summary>
     public LocalDate Today => Dates.DayOf(Now);
 

@@ -16,4 +16,10 @@ public abstract record OfficeLetterFacts
 
     /// <summary>True when a guardian reads it.</summary>
     public bool ForGuardian { get; init; }
+
+    /// <summary>True when its link opens the student's own lessons without a password.</summary>
+    public bool OpensLessons { get; init; }
+
+    /// <summary>Where the reader says that the student is coming; only in a reminder.</summary>
+    public string ComingLink { get; init; } = "";
 }

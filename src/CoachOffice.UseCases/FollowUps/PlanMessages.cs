@@ -43,9 +43,9 @@ public sealed class PlanMessages(OfficeDb db, OfficeMessages office)
         await Open(db.Messages.Where(m => m.PlanId == plan && m.Kind == MessageKind.PracticeNudge)).ExecuteUpdateAsync(m => m.SetProperty(x => x.DueAt, dueAt), stop) > 0;
 
     private static IQueryable<Message> Open(IQueryable<Message> messages) =>
-        messages.Where(m => m.State == MessageState.Waiting || m.State == MessageState.Held);
+        messages.Where(m => m.State == MessageState.Waiting || m.State == MessageState.AwaitsApproval || m.State == MessageState.Held);
 
     private static Task<int> Skip(IQueryable<Message> messages, string why, CancellationToken stop) =>
-        messages.Where(m => m.State == MessageState.Waiting || m.State == MessageState.Held || m.State == MessageState.NeedsAttention || m.State == MessageState.Unknown)
+        messages.Where(m => m.State == MessageState.Waiting || m.State == MessageState.AwaitsApproval || m.State == MessageState.Held || m.State == MessageState.NeedsAttention || m.State == MessageState.Unknown)
             .ExecuteUpdateAsync(m => m.SetProperty(x => x.State, MessageState.Skipped).SetProperty(x => x.LastProblem, why), stop);
 }

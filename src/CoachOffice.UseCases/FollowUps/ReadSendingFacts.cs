@@ -11,7 +11,7 @@ using NodaTime;
 namespace CoachOffice.UseCases.FollowUps;
 
 /// <summary>Reads what decides about claimed messages of plans, fresh and for all of them together: a query a table, however many they are.</summary>
-public sealed class ReadSendingFacts(OfficeDb db, PracticeDays days, ReadLetterSources sources)
+public sealed class ReadSendingFacts(OfficeDb db, PracticeDays days, ReadLetterSources sources, ReadMessageRules rules)
 {
     private static readonly Duration Lately = Duration.FromDays(60);
 
@@ -27,7 +27,7 @@ public sealed class ReadSendingFacts(OfficeDb db, PracticeDays days, ReadLetterS
         var (practice, dates, now) = (await db.Practices.AsNoTracking().SingleAsync(stop), await days.Dates(stop), days.Now);
         var (looks, notes) = (await Looks(planIds, stop), await Notes(planIds, stop));
         var (taught, sent) = (await Taught(studentIds, stop), await Sent(studentIds, now - Lately, stop));
-        var letters = await sources.Of([.. plans.Values], stop);
+        var (letters, words) = (await sources.Of([.. plans.Values], stop), await rules.WordsOf(messages, stop));
         return messages.ToDictionary(m => m.Id, message => new SendingFacts
         {
             Message = message,
@@ -42,6 +42,7 @@ public sealed class ReadSendingFacts(OfficeDb db, PracticeDays days, ReadLetterS
             Taught = [.. taught[message.StudentId.Value]],
             Sent = [.. sent[message.StudentId.Value]],
             Letter = letters[message.PlanId.Value],
+            Words = words[message.Id],
         });
     }
 

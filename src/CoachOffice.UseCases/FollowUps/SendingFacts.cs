@@ -40,6 +40,9 @@ public sealed record SendingFacts
     /// <summary>What its letter is made of.</summary>
     public required LetterSource Letter { get; init; }
 
+    /// <summary>The practice's own words for it, or the coach's for this one; null: the shipped ones.</summary>
+    public LetterWords? Words { get; init; }
+
     /// <summary>The practice's day.</summary>
     public LocalDate Today => Dates.DayOf(Now);
 
@@ -49,8 +52,11 @@ public sealed record SendingFacts
     /// <summary>True when the student is under 18 today.</summary>
     public bool IsMinor => Student.BirthDate is { } born && Ages.IsMinor(born, Today);
 
-    /// <summary>How many notes went out since the last check-in.</summary>
-    public int Unanswered => Sent.Count(s => s.Kind == MessageKind.PracticeNudge && s.PlanId == Plan.Id && (LastNote is not { } note || s.At > note));
+    /// <summary>How many encouraging messages of any kind went out since the last check-in.</summary>
+    public int Unanswered => Sent.Count(s => MessageTraits.IsEncouragement(s.Kind) && s.PlanId == Plan.Id && (LastNote is not { } note || s.At > note));
+
+    /// <summary>Which wording is its turn. A note about practice says how many are unanswered; the week's question only changes.</summary>
+    public int Turn => Message.Kind == MessageKind.WeeklyCheckIn ? Sent.Count(s => s.Kind == Message.Kind && s.PlanId == Plan.Id) : Sent.Count(s => s.Kind == MessageKind.PracticeNudge && s.PlanId == Plan.Id && (LastNote is not { } note || s.At > note));
 }
 
 /// <summary>A message that went out.</summary>

@@ -7,6 +7,7 @@ namespace CoachOffice.UseCases.FollowUps;
 /// <summary>Whether a claimed message goes now. Pure; the first law that speaks decides.</summary>
 public static class SendingLaw
 {
+    private static readonly Duration JustTold = Duration.FromDays(3);
     private static readonly Duration Rest = Duration.FromHours(24);
 
     /// <summary>The verdict.</summary>
@@ -25,7 +26,7 @@ public static class SendingLaw
         if (!inHand) return new SendingVerdict.Never("plan-not-active");
         if (facts.Student.ErasedAt is not null || facts.Student.ArchivedAt is not null) return new SendingVerdict.Never("student-archived");
         if (facts.Message.Kind == MessageKind.PlanDelivery) return null;
-        return facts.Message.Kind == MessageKind.PracticeNudge || facts.Look is not null ? null : new SendingVerdict.Never("answered");
+        return MessageTraits.IsEncouragement(facts.Message.Kind) || facts.Look is not null ? null : new SendingVerdict.Never("answered");
     }
 
     // A plan is not sent twice by guess; a second note does no harm.
@@ -47,6 +48,7 @@ public static class SendingLaw
         MessageKind.RetestPrompt => Prompt(facts),
         MessageKind.SecondLook => OnLessonDay(facts),
         MessageKind.PracticeNudge => Note(facts),
+        MessageKind.WeeklyCheckIn => WasTold(facts) ?? Note(facts),
         _ => null,
     };
 
@@ -60,12 +62,15 @@ public static class SendingLaw
     private static SendingVerdict.Later? OnLessonDay(SendingFacts facts) =>
         facts.Taught.Contains(facts.Today) ? new SendingVerdict.Later(facts.Dates.Morning(facts.Today.PlusDays(1))) : null;
 
+    // Who wrote a line a moment ago has answered.
+    private static SendingVerdict.Never? WasTold(SendingFacts facts) => facts.LastNote is { } note && facts.Now < note + JustTold ? new SendingVerdict.Never("answered") : null;
+
     private static SendingVerdict? Note(SendingFacts facts)
     {
         if (facts.IsMinor) return new SendingVerdict.Never("minor");
         if (facts.Unanswered >= Encouragement.MostUnanswered) return new SendingVerdict.Never("two-unanswered");
         if (facts.Message.AtOnce) return null;
-        var notes = facts.Sent.Where(s => s.Kind == MessageKind.PracticeNudge).Select(s => facts.Dates.DayOf(s.At)).ToList();
+        var notes = facts.Sent.Where(s => MessageTraits.IsEncouragement(s.Kind)).Select(s => facts.Dates.DayOf(s.At)).ToList();
         var day = Encouragement.EarliestDay(facts.Today, notes, [.. facts.Sent.Select(s => facts.Dates.DayOf(s.At))]);
         return day > facts.Today ? new SendingVerdict.Later(facts.Dates.Morning(day)) : null;
     }

@@ -15,6 +15,9 @@ namespace CoachOffice.UseCases.FollowUps;
 /// <summary>Writes the letter of a message at the moment it goes out: words and links exist from here on only; of a link only the hash is kept.</summary>
 public sealed class WriteLetter(PlanBooks books, PrivateLinks links, Letters letters)
 {
+    /// <summary>Behind a plan's link: straight to the page that takes a note.</summary>
+    private const string NotePage = "/note";
+
     private static readonly Duration PlanLinkLife = Duration.FromDays(180);
     private static readonly LocalDatePattern Written = LocalDatePattern.Create("dddd d MMMM", CultureInfo.InvariantCulture);
 
@@ -25,7 +28,8 @@ public sealed class WriteLetter(PlanBooks books, PrivateLinks links, Letters let
         var address = facts.Practice.PublicAddress;
         var link = $"{address}/p/{links.Mint(facts.Plan, PlanLinkLife, LinkPurpose.Plan)}";
         var stopLink = $"{address}/stop/{links.MintStop(facts.Student.Id, MessagePurposes.Of(facts.Message.Kind))}";
-        var letter = letters.Render(facts.Message.Kind, await Say(facts, link, stopLink, stop));
+        if (facts.Message.Kind == MessageKind.WeeklyCheckIn) link += NotePage;
+        var letter = letters.Render(facts.Message.Kind, await Say(facts, link, stopLink, stop), facts.Words);
         return MailForm.Of(letter, Address(facts, stopLink));
     }
 
@@ -53,7 +57,7 @@ public sealed class WriteLetter(PlanBooks books, PrivateLinks links, Letters let
             Drills = [.. now.SelectMany(s => s.Drills).Select(d => CleanText.Line($"{DrillText.Of(d)}. Cue: {d.Cue}"))],
             Measures = [.. Asked(facts).Select(l => FaultWords.Measure(book, FaultId.Parse(l.Fault))).Distinct()],
             Cautions = facts.Message.Kind == MessageKind.PlanDelivery ? [.. draft.Cautions.Select(c => c.Text)] : [],
-            Wording = facts.Unanswered % 2,
+            Wording = facts.Turn % 2,
         };
     }
 

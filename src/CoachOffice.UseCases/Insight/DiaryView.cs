@@ -24,7 +24,11 @@ public sealed record DiaryRow(BookingId Id, AccountId CoachId, Instant Starts, I
 }
 
 /// <summary>Who comes to it.</summary>
-public sealed record DiarySeat(StudentId StudentId, string Name, SeatStatus Status);
+public sealed record DiarySeat(StudentId StudentId, string Name, SeatStatus Status)
+{
+    /// <summary>When the student said "I am coming", or null.</summary>
+    public Instant? ComingAt { get; init; }
+}
 
 /// <summary>A remote review that waits.</summary>
 public sealed record DiaryReview(ReviewId Id, AccountId? CoachId, string StudentName, Instant PromisedBy);

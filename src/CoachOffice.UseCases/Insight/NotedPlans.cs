@@ -15,7 +15,7 @@ public sealed class NotedPlans(TimeProvider time)
     private static readonly TimeSpan Life = TimeSpan.FromMinutes(1);
 
     private static readonly CompiledQueryOfTwo<Instant, int, PlanId> Noted = new((db, since, fewest) =>
-        db.Messages.Where(m => m.State == MessageState.Sent && m.DueAt >= since && m.Kind == MessageKind.PracticeNudge && m.PlanId != null)
+        db.Messages.Where(m => m.State == MessageState.Sent && m.DueAt >= since && (m.Kind == MessageKind.PracticeNudge || m.Kind == MessageKind.WeeklyCheckIn) && m.PlanId != null)
             .GroupBy(m => m.PlanId!.Value).Where(g => g.Count() >= fewest).Select(g => g.Key));
 
     private Kept? _kept;

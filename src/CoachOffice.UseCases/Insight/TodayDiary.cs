@@ -21,7 +21,7 @@ public sealed class TodayDiary(OfficeDb db, PracticeClock clock)
         {
             Places = booking.Capacity,
             Seats = db.Seats.Where(s => s.BookingId == booking.Id && (s.Status == SeatStatus.Booked || s.Status == SeatStatus.Attended || s.Status == SeatStatus.NoShow))
-                .Select(s => new DiarySeat(s.StudentId, db.Students.Where(t => t.Id == s.StudentId).Select(t => t.GivenName + " " + t.FamilyName).First(), s.Status)).ToList(),
+                .Select(s => new DiarySeat(s.StudentId, db.Students.Where(t => t.Id == s.StudentId).Select(t => t.GivenName + " " + t.FamilyName).First(), s.Status) { ComingAt = s.ComingAt }).ToList(),
         });
 
     private static readonly CompiledQueryOfTwo<Instant, Instant, DiaryRow> Open = new((db, first, last) =>

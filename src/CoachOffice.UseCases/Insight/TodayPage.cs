@@ -126,7 +126,7 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock,
             where plans.Contains(plan.Id) && plan.Status == PlanStatus.Active && student.ArchivedAt == null
             let id = plan.Id
             let last = db.CheckIns.Where(c => c.PlanId == id).Max(c => (Instant?)c.At)
-            where db.Messages.Count(m => m.PlanId == id && m.Kind == MessageKind.PracticeNudge && m.State == MessageState.Sent && (last == null || m.SentAt > last)) >= Encouragement.MostUnanswered
+            where db.Messages.Count(m => m.PlanId == id && (m.Kind == MessageKind.PracticeNudge || m.Kind == MessageKind.WeeklyCheckIn) && m.State == MessageState.Sent && (last == null || m.SentAt > last)) >= Encouragement.MostUnanswered
             orderby id
             select new { student.Id, Name = (student.GivenName + " " + student.FamilyName).Trim(), Plan = id, Last = db.CheckIns.Where(c => c.PlanId == id).Max(c => (LocalDate?)c.PracticedOn) }).Take(most).ToListAsync(stop);
         return [.. quiet.Select(q => new TodaySilence(q.Id, q.Name, q.Plan, q.Last))];

@@ -54,7 +54,7 @@ public sealed class BookingLetter(ReadStudentLessons read, BookingSurroundings a
             Changed = !cancels && await read.WasTold(facts.Message, stop),
         };
         var calendar = Invitations.Of(lessons, new InvitationFacts(facts, recipient, cancels));
-        return MailForm.Of(letters.Render(facts.Message.Kind, said), OfficeEnvelopes.For(facts, recipient), calendar);
+        return MailForm.Of(letters.Render(facts.Message.Kind, said, facts.Words), OfficeEnvelopes.For(facts, recipient), calendar);
     }
 
     /// <inheritdoc/>

@@ -31,6 +31,9 @@ public sealed record BookingLetterFacts : OfficeLetterFacts
     /// <summary>An earlier letter named another time or place.</summary>
     public bool Changed { get; init; }
 
+    /// <summary>Of a reminder: where the reader gives the hour back.</summary>
+    public string CancelLink { get; init; } = "";
+
     /// <summary>Of an offer: until when the place is kept.</summary>
     public string Until { get; init; } = "";
 }

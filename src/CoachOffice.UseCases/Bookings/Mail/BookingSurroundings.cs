@@ -30,6 +30,7 @@ public sealed class BookingSurroundings(OfficeDb db, PrivateLinks links)
             Student = CleanText.Line(student.GivenName),
             StopLink = facts.StopLink?.ToString() ?? "",
             ForGuardian = recipient.IsGuardian,
+            OpensLessons = true,
             Practice = CleanText.Line(facts.Practice.Name),
             What = CleanText.Line(first.Offering.Name),
             When = [.. lessons.Take(MostListed).Select(l => BookingWords.When(l.Booking))],

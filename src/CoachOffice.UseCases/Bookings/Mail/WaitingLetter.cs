@@ -44,7 +44,7 @@ public sealed class WaitingLetter(OfficeDb db, ReadStudentLessons read, BookingS
             Price = BookingWords.Price(lessons.SeatIn(lesson), BookingSurroundings.CurrencyOf(facts)),
             Until = BookingWords.Moment(offer.OfferedUntil!.Value, lesson.Booking.Zone),
         };
-        return MailForm.Of(letters.Render(facts.Message.Kind, said), OfficeEnvelopes.For(facts, recipient));
+        return MailForm.Of(letters.Render(facts.Message.Kind, said, facts.Words), OfficeEnvelopes.For(facts, recipient));
     }
 
     /// <inheritdoc/>

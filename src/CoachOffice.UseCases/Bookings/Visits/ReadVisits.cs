@@ -61,6 +61,7 @@ public sealed class ReadVisits(OfficeDb db, ReadLessons lessons, ReadBookingTerm
             PaysByPackage = seat.PackageId is not null,
             Cost = CancelCost.Of(around.Terms, booking, seat, now),
             CostLate = CancelCost.AfterNotice(around.Terms, booking, seat),
+            ComingAt = seat.ComingAt,
             MayMove = VisitRules.MayMove(booking, seat.StudentId, around.Terms, now),
             MayCancel = booking.IsOn && seat.IsOpen && !isLapsed && booking.Starts > now,
         };

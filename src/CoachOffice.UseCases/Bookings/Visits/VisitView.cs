@@ -50,6 +50,9 @@ public sealed record VisitView
     /// <summary>What cancelling costs once the notice is over.</summary>
     public required CancelCost CostLate { get; init; }
 
+    /// <summary>When the student said "I am coming", or null.</summary>
+    public Instant? ComingAt { get; init; }
+
     public bool MayMove { get; init; }
 
     public bool MayCancel { get; init; }

@@ -44,7 +44,7 @@ public sealed class DocumentLetters(OfficeDb db, Letters letters) : IOfficeLette
         ArgumentNullException.ThrowIfNull(facts);
         ArgumentNullException.ThrowIfNull(recipient);
         var document = await Document(facts.Message, stop);
-        return MailForm.Of(letters.Render(facts.Message.Kind, Say(document, facts, recipient)), OfficeEnvelopes.For(facts, recipient));
+        return MailForm.Of(letters.Render(facts.Message.Kind, Say(document, facts, recipient), facts.Words), OfficeEnvelopes.For(facts, recipient));
     }
 
     /// <inheritdoc/>

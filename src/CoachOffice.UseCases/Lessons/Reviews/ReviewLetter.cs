@@ -13,11 +13,11 @@ using NodaTime;
 
 namespace CoachOffice.UseCases.Lessons.Reviews;
 
-/// <summary>Letters about remote reviews: to the student that the clips came in, with the promise in the student's zone; to the coach a day before the promise, in the practice's.</summary>
+/// <summary>Letters about remote reviews: to the student that the clips came in, with the promise in the student's zone; to the coach a day before the promise, in the practice's; to the student once when the promise is past.</summary>
 public sealed class ReviewLetter(OfficeDb db, PrivateLinks links, Letters letters) : IOfficeLetter
 {
     /// <inheritdoc/>
-    public IReadOnlyList<MessageKind> Kinds { get; } = [MessageKind.ReviewReceived, MessageKind.ReviewDue];
+    public IReadOnlyList<MessageKind> Kinds { get; } = [MessageKind.ReviewReceived, MessageKind.ReviewDue, MessageKind.ReviewLate];
 
     /// <inheritdoc/>
     public bool MayRepeat => true;
@@ -33,7 +33,7 @@ public sealed class ReviewLetter(OfficeDb db, PrivateLinks links, Letters letter
     public async Task<MailRecipient?> Recipient(OfficeFacts facts, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(facts);
-        return facts.Message.Kind == MessageKind.ReviewReceived ? facts.StudentsMail : await Coach((await Review(facts.Message, stop))!, stop);
+        return facts.Message.Kind != MessageKind.ReviewDue ? facts.StudentsMail : await Coach((await Review(facts.Message, stop))!, stop);
     }
 
     /// <inheritdoc/>
@@ -42,19 +42,21 @@ public sealed class ReviewLetter(OfficeDb db, PrivateLinks links, Letters letter
         ArgumentNullException.ThrowIfNull(facts);
         ArgumentNullException.ThrowIfNull(recipient);
         var review = await Review(facts.Message, stop) ?? throw new InvalidOperationException("The review went away between two looks.");
-        var toStudent = facts.Message.Kind == MessageKind.ReviewReceived;
+        var toStudent = facts.Message.Kind != MessageKind.ReviewDue;
         var address = facts.Practice.PublicAddress;
         var said = new ReviewLetterFacts
         {
             Greeting = CleanText.Line(recipient.IsGuardian || !toStudent ? recipient.Name : facts.Student!.GivenName),
             Student = CleanText.Line(toStudent ? facts.Student!.GivenName : facts.Student!.FullName),
             ForGuardian = recipient.IsGuardian,
+            OpensLessons = toStudent,
             Practice = CleanText.Line(facts.Practice.Name),
             Club = Terms.Of(review.Club),
             Promised = Moment(review.PromisedBy, toStudent ? review.Zone : facts.Practice.Zone),
+            Coach = CleanText.Line((await Coach(review, stop))?.Name ?? facts.Practice.Name),
             Link = toStudent ? $"{address}/v/{links.MintVisits(review.StudentId, IssueVisitLink.Life)}" : $"{address}/reviews",
         };
-        return MailForm.Of(letters.Render(facts.Message.Kind, said), OfficeEnvelopes.For(facts, recipient));
+        return MailForm.Of(letters.Render(facts.Message.Kind, said, facts.Words), OfficeEnvelopes.For(facts, recipient));
     }
 
     /// <inheritdoc/>

@@ -10,6 +10,8 @@ internal sealed partial class ClockStart(FirstAnswer first, ShippedBookStart boo
     private const string Job = "sweep";
     private const string Hourly = "17 * * * *";
     private const string MediaJob = "sweep-media";
+    private const string EveryQuarter = "3,18,33,48 * * * *";
+    private const string TimedJob = "write-by-time";
     private const string PackageJob = "end-packages";
 
     private BackgroundJobServer? _server;
@@ -58,6 +60,8 @@ internal sealed partial class ClockStart(FirstAnswer first, ShippedBookStart boo
 
         // Hourly, not daily: a practice's night may be anybody's day, and an office is not open at every hour. What ended is found once.
         services.GetRequiredService<IRecurringJobManager>().AddOrUpdate<OfficeClock>(PackageJob, clock => clock.EndPackages(CancellationToken.None), Hourly);
+        services.GetRequiredService<IRecurringJobManager>().AddOrUpdate<OfficeClock>(TimedJob, clock => clock.WriteByTime(CancellationToken.None), EveryQuarter);
+        services.GetRequiredService<IBackgroundJobClient>().Enqueue<OfficeClock>(clock => clock.WriteByTime(CancellationToken.None));
         services.GetRequiredService<IBackgroundJobClient>().Enqueue<OfficeClock>(clock => clock.Sweep(CancellationToken.None));
         var options = new BackgroundJobServerOptions { WorkerCount = 1, SchedulePollingInterval = TimeSpan.FromSeconds(15), Activator = services.GetRequiredService<JobActivator>() };
         _server = new BackgroundJobServer(options, services.GetRequiredService<JobStorage>());

@@ -1,5 +1,6 @@
 using CoachOffice.UseCases.Bookings.Waiting;
 using CoachOffice.UseCases.FollowUps;
+using CoachOffice.UseCases.FollowUps.ByTime;
 using CoachOffice.UseCases.Ledger.Packages;
 using CoachOffice.UseCases.Lessons.Imports;
 using CoachOffice.UseCases.Media;
@@ -34,6 +35,14 @@ internal sealed class OfficeClock(IServiceScopeFactory scopes)
         {
             OneAtATime.Release();
         }
+    }
+
+    /// <summary>Writes the messages that come from time rather than from a deed.</summary>
+    [AutomaticRetry(Attempts = 0)]
+    public async Task WriteByTime(CancellationToken stop)
+    {
+        await using var scope = scopes.CreateAsyncScope();
+        await scope.ServiceProvider.GetRequiredService<WriteByTime>().Once(stop);
     }
 
     /// <summary>Ends packages whose last day is over.</summary>

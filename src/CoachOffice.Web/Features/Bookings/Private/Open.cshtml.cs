@@ -1,3 +1,4 @@
+using CoachOffice.Domain.Bookings;
 using CoachOffice.UseCases.Access;
 using CoachOffice.Web.Features.Plans.Private;
 using CoachOffice.Web.Features.Problem;
@@ -14,7 +15,10 @@ namespace CoachOffice.Web.Features.Bookings.Private;
 [EnableRateLimiting(RateLimits.Links)]
 public sealed class OpenModel(PrivateLinks links) : PageModel
 {
-    public async Task<IActionResult> OnGetAsync(string token)
+    // The pages with one button a reminder leads to.
+    private static readonly string[] Deeds = ["coming", "cancel"];
+
+    public async Task<IActionResult> OnGetAsync(string token, string? deed, Guid? id)
     {
         if (await links.OpenVisits(token, HttpContext.RequestAborted) is not { } pass)
         {
@@ -23,6 +27,6 @@ public sealed class OpenModel(PrivateLinks links) : PageModel
         }
 
         await HttpContext.SignInAsync(VisitDoor.Scheme, VisitDoor.For(pass), new AuthenticationProperties { IsPersistent = true });
-        return LocalRedirect(OfficeLinks.MyLessons);
+        return LocalRedirect(id is { } lesson && Deeds.Contains(deed) ? $"{OfficeLinks.MyLesson(BookingId.From(lesson))}/{deed}" : OfficeLinks.MyLessons);
     }
 }

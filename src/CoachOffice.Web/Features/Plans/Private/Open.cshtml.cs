@@ -12,7 +12,7 @@ namespace CoachOffice.Web.Features.Plans.Private;
 [EnableRateLimiting(RateLimits.Links)]
 public sealed class OpenModel(PrivateLinks links) : PageModel
 {
-    public async Task<IActionResult> OnGetAsync(string token)
+    public async Task<IActionResult> OnGetAsync(string token, string? note)
     {
         if (await links.Open(token, stop: HttpContext.RequestAborted) is not { } pass)
         {
@@ -21,6 +21,6 @@ public sealed class OpenModel(PrivateLinks links) : PageModel
         }
 
         await HttpContext.SignInAsync(LinkDoor.Scheme, LinkDoor.For(pass), new AuthenticationProperties { IsPersistent = true });
-        return LocalRedirect("/my-plan");
+        return LocalRedirect(note is null ? "/my-plan" : "/my-plan/practised");
     }
 }
