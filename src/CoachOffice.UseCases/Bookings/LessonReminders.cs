@@ -57,23 +57,23 @@ public sealed class LessonReminders(OfficeDb db, OfficeMessages office, ReadMess
     }
 
     /// <summary>When a lesson is spoken of: so many hours before, not by night, and in any case an hour before it begins; null when that is over.</summary>
-    public async Task<Instant?> When(Instant starts, CancellationToken stop = default)
+    public async Task<Instant?> When(Instant starts, int hours, CancellationToken stop = default)
     {
-        var dates = new FollowUpDates(await clock.Zone(stop));
-        var at = dates.Reminder(starts, Duration.FromHours((await rules.Of(MessageKind.LessonReminder, stop)).Timing), Least);
+        var at = new FollowUpDates(await clock.Zone(stop)).Reminder(starts, Duration.FromHours(hours), Least);
         return at > clock.Now ? at : null;
     }
 
     private async Task<DueMessage?> Due(Booking booking, Seat seat, CancellationToken stop)
     {
-        if (!booking.IsOn || seat.Status != SeatStatus.Booked || await When(booking.Starts, stop) is not { } at) return null;
+        var hours = (await rules.Of(MessageKind.LessonReminder, stop)).Timing;
+        if (!booking.IsOn || seat.Status != SeatStatus.Booked || await When(booking.Starts, hours, stop) is not { } at) return null;
         return new DueMessage
         {
             Kind = MessageKind.LessonReminder,
             StudentId = seat.StudentId,
             SubjectId = booking.Id.Value,
             DueAt = at,
-            Reason = $"a lesson is booked, and {(await rules.Of(MessageKind.LessonReminder, stop)).Timing} hours before it the student is reminded",
+            Reason = $"a lesson is booked, and {hours} hours before it the student is reminded",
             Occasion = $"{seat.Id.Value:N}.{booking.Sequence}",
         };
     }

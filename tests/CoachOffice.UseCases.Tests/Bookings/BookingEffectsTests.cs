@@ -94,7 +94,7 @@ public abstract class BookingEffectsTests(OfficeFixture fixture)
         return (await BookLessonTests.Read(diary, id)).Seats[seat].Id;
     }
 
-    private static Task<List<MessageKind>> Messages(Diary diary) => diary.Office.Read(db => db.Messages.OrderBy(m => m.CreatedAt).ThenBy(m => m.Id).Select(m => m.Kind).ToListAsync());
+    private static Task<List<MessageKind>> Messages(Diary diary) => diary.Office.Read(db => db.Messages.Where(m => m.Kind != MessageKind.LessonReminder).OrderBy(m => m.CreatedAt).ThenBy(m => m.Id).Select(m => m.Kind).ToListAsync());
 
     private static Task<List<EntryKind>> Kinds(Diary diary) => diary.Office.Read(db => db.LedgerEntries.OrderBy(e => e.At).ThenBy(e => e.Id).Select(e => e.Kind).ToListAsync());
 

@@ -63,6 +63,7 @@ public sealed class BookingLettersTests
         Greeting = guardian ? "Mara Marsh" : "Alma",
         Student = guardian ? "Kit" : "Alma",
         ForGuardian = guardian,
+        OpensLessons = true,
         Practice = "Harbour Road",
         What = "Golf hour",
         When = [.. Enumerable.Range(0, count).Select(n => $"Monday {30 - n} March 2026, 09:00 to 10:00 (Europe/London)")],

@@ -32,7 +32,7 @@ public abstract class VisitRaceTests(OfficeFixture fixture)
 
         Assert.All(await Six(() => guest.Office.Do((HoldVisit hold) => hold.For(form, ann))), o => Assert.True(o.Succeeded, o.Succeeded ? "" : o.Refusals[0].Code));
         Assert.All(await Six(() => guest.Office.Do((ConfirmVisit confirm) => confirm.Of(form.Id, ann))), Fine);
-        Assert.Equal((1, 1), (await guest.Office.Read(db => db.Bookings.CountAsync()), await guest.Office.Read(db => db.Messages.CountAsync())));
+        Assert.Equal((1, 1), (await guest.Office.Read(db => db.Bookings.CountAsync()), await guest.Office.Read(db => db.Messages.CountAsync(m => m.Kind == Domain.FollowUps.MessageKind.BookingInvitation))));
         var wait = guest.AnyTime() with { FirstDay = new(2026, 3, 11), LastDay = new(2026, 3, 11) };
         Assert.All(await Six(() => guest.Office.Do((UseCases.Bookings.Waiting.JoinWaiting join) => join.For(wait, ann))), o => Assert.True(o.Succeeded));
         Assert.Equal(1, await guest.Office.Read(db => db.WaitingPlaces.CountAsync()));

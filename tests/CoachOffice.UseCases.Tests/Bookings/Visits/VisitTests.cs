@@ -26,7 +26,7 @@ public abstract class VisitTests(OfficeFixture fixture)
 
         Assert.Equal((BookingStatus.Confirmed, SeatStatus.Booked), ((await guest.Booking(id)).Status, (await guest.Visits(ann))[0].Status));
         Assert.Equal(2, (await guest.Booking(id)).Version);
-        Assert.Equal([(MessageKind.BookingInvitation, ann.StudentId)], await guest.Office.Read(db => db.Messages.Select(m => new ValueTuple<MessageKind, Domain.Students.StudentId>(m.Kind, m.StudentId!.Value)).ToListAsync()));
+        Assert.Equal([(MessageKind.BookingInvitation, ann.StudentId)], await guest.Office.Read(db => db.Messages.Where(m => m.Kind != MessageKind.LessonReminder).Select(m => new ValueTuple<MessageKind, Domain.Students.StudentId>(m.Kind, m.StudentId!.Value)).ToListAsync()));
     }
 
     [Fact]
