@@ -8,22 +8,25 @@ using Microsoft.EntityFrameworkCore;
 namespace CoachOffice.UseCases.FollowUps;
 
 /// <summary>Lists messages and their state.</summary>
-public sealed class ListMessages(OfficeDb db, OfficeLetters letters)
+public sealed class ListMessages(OfficeDb db, OfficeLetters letters, ChosenMessages chosen)
 {
     private const int PageSize = 50;
     private const int LastPage = 1_000_000;
 
     /// <summary>A page of them; pages count from 1.</summary>
-    public async Task<Outcome<MessageList>> Now(MessageFilter filter, int page, Actor actor, CancellationToken stop = default)
+    public async Task<Outcome<MessageList>> Now(MessageFilter filter, int page, Actor actor, MessageChoice? choice = null, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(actor);
         if (!actor.MayKeepStudents) return NotAllowed.To("see messages");
         var number = Math.Clamp(page, 1, LastPage);
         var from = (number - 1) * PageSize;
-        var rows = await Rows(Ordered(Chosen(filter), filter).Skip(from).Take(PageSize + 1)).ToListAsync(stop);
+        var rows = await Rows(Ordered(await chosen.Of(filter, choice ?? MessageChoice.Everything, stop), filter).Skip(from).Take(PageSize + 1)).ToListAsync(stop);
         var waiting = await db.Messages.CountAsync(m => m.State == MessageState.NeedsAttention || m.State == MessageState.Unknown, stop);
-        return new MessageList(await Said(rows.Take(PageSize), stop), number, rows.Count > PageSize, waiting);
+        return new MessageList(await Said(rows.Take(PageSize), stop), number, rows.Count > PageSize, waiting) { Awaiting = await db.Messages.CountAsync(m => m.State == MessageState.AwaitsApproval, stop) };
     }
+
+    /// <summary>One of them, whatever its state.</summary>
+    public async Task<MessageRow> One(Guid id, CancellationToken stop = default) => (await Said(await Rows(db.Messages.Where(m => m.Id == id)).ToListAsync(stop), stop))[0];
 
     private async Task<IReadOnlyList<MessageRow>> Said(IEnumerable<MessageRow> rows, CancellationToken stop)
     {
@@ -38,14 +41,6 @@ public sealed class ListMessages(OfficeDb db, OfficeLetters letters)
 
         return said;
     }
-
-    private IQueryable<Message> Chosen(MessageFilter filter) => filter switch
-    {
-        MessageFilter.NeedsAttention => db.Messages.Where(m => m.State == MessageState.NeedsAttention || m.State == MessageState.Unknown),
-        MessageFilter.Sent => db.Messages.Where(m => m.State == MessageState.Sent),
-        MessageFilter.All => db.Messages,
-        _ => db.Messages.Where(m => m.State == MessageState.Waiting || m.State == MessageState.Held || m.State == MessageState.NeedsAttention || m.State == MessageState.Unknown),
-    };
 
     private static IQueryable<Message> Ordered(IQueryable<Message> messages, MessageFilter filter) =>
         filter is MessageFilter.Sent or MessageFilter.All

@@ -10,7 +10,11 @@ namespace CoachOffice.UseCases.FollowUps;
 /// <param name="Page">From 1.</param>
 /// <param name="HasMore">There is another page.</param>
 /// <param name="NeedAttention">How many in all wait for a person.</param>
-public sealed record MessageList(IReadOnlyList<MessageRow> Rows, int Page, bool HasMore, int NeedAttention);
+public sealed record MessageList(IReadOnlyList<MessageRow> Rows, int Page, bool HasMore, int NeedAttention)
+{
+    /// <summary>How many in all wait for a coach's yes.</summary>
+    public int Awaiting { get; init; }
+}
 
 /// <summary>One message with its state.</summary>
 public sealed record MessageRow
@@ -46,8 +50,11 @@ public sealed record MessageRow
 /// <summary>Which messages.</summary>
 public enum MessageFilter
 {
-    /// <summary>Waiting, held, or in need of a person.</summary>
+    /// <summary>Waiting or held: what goes by itself.</summary>
     Open,
+
+    /// <summary>Written, and waiting for a coach's yes.</summary>
+    AwaitsApproval,
     NeedsAttention,
     Sent,
     All,

@@ -6,5 +6,5 @@ namespace CoachOffice.Web.Features.Plans;
 internal static class PlanSetup
 {
     public static void AddPlanPages(this IServiceCollection services) =>
-        services.AddSingleton<DraftStories>().AddScoped<PlanVerbs>().AddScoped<DrillVerbs>().AddScoped<StateVerbs>().AddScoped<EndPlanVerbs>().AddScoped<CareVerbs>().AddScoped<StageOrder>();
+        services.AddSingleton<DraftStories>().AddScoped<PlanVerbs>().AddScoped<DrillVerbs>().AddScoped<StateVerbs>().AddScoped<EndPlanVerbs>().AddScoped<CareVerbs>().AddScoped<StageOrder>().AddScoped<FollowUps.MessageVerbs>();
 }

@@ -29,6 +29,28 @@ internal static class MessageWords
         _ => "An offer from the waiting list",
     };
 
+    /// <summary>In a word or two, beside a number.</summary>
+    public static string Short(MessageKind kind) => kind switch
+    {
+        MessageKind.PlanDelivery => "plan",
+        MessageKind.PracticeNudge => "encouragement",
+        MessageKind.RetestPrompt => "re-test",
+        MessageKind.SecondLook => "second look",
+        MessageKind.BookingInvitation => "invitation",
+        MessageKind.BookingCancelled => "cancellation",
+        MessageKind.Receipt => "receipt",
+        MessageKind.Statement => "statement",
+        MessageKind.ReviewReceived => "promise",
+        MessageKind.ReviewDue => "answer due",
+        MessageKind.ReviewLate => "late answer",
+        MessageKind.LessonReminder => "lesson reminder",
+        MessageKind.WeeklyCheckIn => "week's question",
+        MessageKind.PackageEnding => "package",
+        MessageKind.PaymentDue => "payment",
+        MessageKind.MorningList => "morning list",
+        _ => "waiting list",
+    };
+
     public static string Of(MessageState state) => state switch
     {
         MessageState.Waiting => "waiting",

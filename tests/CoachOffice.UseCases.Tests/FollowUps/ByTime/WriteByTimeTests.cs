@@ -117,7 +117,7 @@ public abstract class WriteByTimeTests(OfficeFixture fixture)
         Assert.Equal(1, (await scene.Sweep()).Sent);
 
         var mail = Directory.GetFiles(Path.Combine(scene.Office.Folder, "mail"), "morning-list.*.eml").Select(file => MimeMessage.Load(file)).Single();
-        Assert.Contains("Drafts to look through:\n\n- Ida Marsh", mail.TextBody.ReplaceLineEndings("\n"), StringComparison.Ordinal);
+        Assert.Contains("Drafts to look through:\n\n- Ida Marsh", mail.TextBody!.ReplaceLineEndings("\n"), StringComparison.Ordinal);
         Assert.DoesNotContain("without a password", mail.TextBody, StringComparison.Ordinal);
     }
 

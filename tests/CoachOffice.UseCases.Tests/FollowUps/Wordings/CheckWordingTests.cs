@@ -46,7 +46,7 @@ public sealed class CheckWordingTests
         var refusals = Check.Of(MessageKind.PracticeNudge, new LetterWords("{{ practice }}: a note", body));
 
         Assert.Contains(code, refusals.Select(r => r.Code));
-        Assert.All(refusals, r => Assert.EndsWith(".", r.Message, StringComparison.Ordinal));
+        Assert.All(refusals, r => Assert.EndsWith(".", r.Sentence, StringComparison.Ordinal));
     }
 
     [Fact]
