@@ -5,13 +5,14 @@ using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Students;
 using CoachOffice.UseCases.FollowUps;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
 using MimeKit;
 using NodaTime;
 
 namespace CoachOffice.UseCases.Insight;
 
 /// <summary>A coach's morning list: what the day holds, when it holds anything. Only to a coach who asked for it.</summary>
-public sealed class MorningLetter(OfficeDb db, TodayPage page, TodayDiary diary, Letters letters) : IOfficeLetter
+public sealed class MorningLetter(OfficeDb db, IServiceProvider services, TodayDiary diary, Letters letters) : IOfficeLetter
 {
     private const int MostLines = 12;
 
@@ -57,7 +58,8 @@ public sealed class MorningLetter(OfficeDb db, TodayPage page, TodayDiary diary,
 
     private async Task<MorningLetterFacts> Read(Account coach, OfficeFacts facts, CancellationToken stop)
     {
-        var actor = coach.AsActor();
+        // Asked for only now: the page of the day names who stuck messages go to, and for that it knows every family of letters, this one too.
+        var (actor, page) = (coach.AsActor(), services.GetRequiredService<TodayPage>());
         var (today, lessons, zone) = (await page.For(actor, MostLines, stop), await diary.For(actor, stop), facts.Dates.Zone);
         var waiting = actor.MayTeach ? await db.Messages.CountAsync(m => m.State == MessageState.AwaitsApproval, stop) : 0;
         var stuck = await db.Messages.CountAsync(m => m.State == MessageState.NeedsAttention || m.State == MessageState.Unknown, stop);

@@ -39,6 +39,8 @@ internal sealed class TemplateLook : AstVisitor
 
     public override Statement Visit(Statement statement)
     {
+        // A branch that is not there is visited too.
+        if (statement is null) return statement!;
         if (statement is TextSpanStatement or OutputStatement or IfStatement or ElseIfStatement or ElseStatement or UnlessStatement or CaseStatement or WhenStatement or ForStatement
             or CommentStatement or BreakStatement or ContinueStatement or NoOpStatement) return base.Visit(statement);
         _refused.Add(statement.GetType().Name.Replace("Statement", "", StringComparison.Ordinal).ToLowerInvariant());

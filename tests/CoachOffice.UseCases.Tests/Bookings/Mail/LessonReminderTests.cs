@@ -117,14 +117,14 @@ public abstract class LessonReminderTests(OfficeFixture fixture)
     {
         var (diary, _, _) = await Booked();
         await Rule(diary, 0, new MessageRuleDetails(true, 3, true));
-        Assert.Equal((Instant.FromUtc(2026, 3, 9, 19, 0), MessageState.AwaitsApproval), await Only(diary));
+        Assert.Equal((Instant.FromUtc(2026, 3, 10, 9, 0), MessageState.AwaitsApproval), await Only(diary));
 
         await Rule(diary, 1, new MessageRuleDetails(false, 3, true));
         Assert.Empty(await Open(diary));
         Assert.Equal(0, await diary.Office.Do((WriteByTime write) => write.Once()));
     }
 
-    private static Task Rule(Diary diary, int version, MessageRuleDetails details) => diary.Office.Must((ChangeRule change) => change.To(MessageKind.LessonReminder, version, details, diary.Office.Owner));
+    private static Task<int> Rule(Diary diary, int version, MessageRuleDetails details) => diary.Office.Must((ChangeRule change) => change.To(MessageKind.LessonReminder, version, details, diary.Office.Owner));
 
     private static async Task<(Instant, MessageState)> Only(Diary diary) => Assert.Single(await Open(diary));
 
