@@ -1,6 +1,7 @@
 using CoachOffice.Data.Access;
 using CoachOffice.Domain;
 using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.FollowUps;
 using CoachOffice.Web.Shell;
 using CoachOffice.Web.Shell.Security;
 using Microsoft.AspNetCore.Identity;
@@ -10,7 +11,7 @@ using Microsoft.AspNetCore.RateLimiting;
 namespace CoachOffice.Web.Features.Access;
 
 [EnableRateLimiting(RateLimits.SignIn)]
-public sealed class AccountModel(UserManager<Account> accounts, SignInManager<Account> signIn) : OfficePage
+public sealed class AccountModel(UserManager<Account> accounts, SignInManager<Account> signIn, ChooseMorningList morning) : OfficePage
 {
     [BindProperty]
     public PasswordForm Input { get; set; } = new();
@@ -18,7 +19,16 @@ public sealed class AccountModel(UserManager<Account> accounts, SignInManager<Ac
     /// <summary>The signed-in person's own account.</summary>
     public Account Own { get; private set; } = new();
 
+    internal bool MayTeach => Actor.MayTeach;
+
     public Task OnGetAsync() => Look();
+
+    public async Task<IActionResult> OnPostMorningAsync(bool wants)
+    {
+        await Look();
+        var chosen = await morning.Set(wants, Actor);
+        return chosen.Succeeded ? Done("/account", wants ? "A list comes each morning that has something for you." : "No list comes any more.") : Refuse(chosen.Refusals);
+    }
 
     public async Task<IActionResult> OnPostPasswordAsync()
     {
