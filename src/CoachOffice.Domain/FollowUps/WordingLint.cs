@@ -72,7 +72,7 @@ public static partial class WordingLint
     [GeneratedRegex(@"\b(push|motivate|reward|praise|encourage|nag|insist|supervise)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Pushing();
 
-    [GeneratedRegex(@"\b(because|reasons?|so that|that is why|that's why|which is why|since|tends? to|helps?|lets)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"\b(because|reasons?|so that|that is why|that's why|which is why|since|only then|tends? to|helps?|lets)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Reasons();
 
     [GeneratedRegex(@"\b(your choice|choice|choose|could|may|might|can be|if you like|if you want|if it suits|would rather|whether|up to you|one way|or not)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]

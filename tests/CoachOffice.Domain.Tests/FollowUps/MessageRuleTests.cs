@@ -29,5 +29,5 @@ public sealed class MessageRuleTests
 
     [Fact]
     public void The_limits_of_encouragement_hold_over_notes_and_questions_alike() =>
-        Assert.Equal([MessageKind.PracticeNudge, MessageKind.WeeklyCheckIn], MessageTraits.KindsOf(MessagePurpose.Encouragement));
+        Assert.Equal([MessageKind.PracticeNudge, MessageKind.WeeklyCheckIn], Enum.GetValues<MessageKind>().Where(MessageTraits.IsEncouragement));
 }

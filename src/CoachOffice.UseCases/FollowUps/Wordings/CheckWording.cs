@@ -48,7 +48,7 @@ public sealed class CheckWording(Letters letters)
             refusals.AddRange(Missing(kind, example, text));
         }
 
-        refusals.AddRange(WordingLint.Of(look.Words, readers, MessageTraits.Of(kind).Purpose).Select(f => new Refusal("wording-words", f.Sentence, nameof(words.Body))));
+        refusals.AddRange(WordingLint.Of(look.Words, readers, MessagePurposes.Of(kind)).Select(f => new Refusal("wording-words", f.Sentence, nameof(words.Body))));
         return [.. refusals.Distinct()];
     }
 

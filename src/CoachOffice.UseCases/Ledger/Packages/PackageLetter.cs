@@ -55,6 +55,7 @@ public sealed class PackageLetter(OfficeDb db, PackageShelf shelf, PrivateLinks 
             Student = CleanText.Line(student.GivenName),
             ForGuardian = recipient.IsGuardian,
             OpensLessons = true,
+            StopLink = facts.StopLink?.ToString() ?? "",
             Practice = CleanText.Line(facts.Practice.Name),
             Package = CleanText.Line(package.Name),
             LastDay = IsAboutLast(facts.Message) || package.ValidUntil is not { } last ? "" : last.ToString("dddd d MMMM", CultureInfo.InvariantCulture),

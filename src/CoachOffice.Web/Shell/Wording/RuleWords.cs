@@ -7,9 +7,9 @@ internal static class RuleWords
 {
     public static string Of(MessagePurpose purpose) => purpose switch
     {
-        MessagePurpose.Appointment => "About lessons and clips",
-        MessagePurpose.Plan => "About the plan",
-        MessagePurpose.Encouragement => "Words about practice",
+        MessagePurpose.Appointment => "About lessons",
+        MessagePurpose.Plan => "Plans and answers to clips",
+        MessagePurpose.Encouragement => "Between lessons",
         MessagePurpose.Money => "About money",
         _ => "To coaches",
     };
