@@ -30,7 +30,7 @@ public static class CommandLine
         foreach (var error in parsed.Errors) report.Error(error.Message);
         if (parsed.Errors.Count > 0)
         {
-            report.Error("Usage: check-rulebook [--rules DIR] [--own FILE] [--coverage] | rulebook export --as MAIL [--edition N] [--data DIR] | rulebook import FILE --as MAIL [--why TEXT] [--look] [--data DIR] | draft FILE [--text] [--rules DIR] | catalogue [--rules DIR] [--check]; --help says more.");
+            report.Error("Usage: check-rulebook [--rules DIR] [--own FILE] [--coverage] | rulebook export --as MAIL [--edition N] [--data DIR] | rulebook import FILE --as MAIL [--why TEXT] [--look] [--data DIR] | draft FILE [--text] [--rules DIR] | catalogue [--rules DIR] [--check] | backup [--to DIR] [--keep N] [--data DIR] | restore FOLDER [--data DIR] | try-backup FOLDER | move --from KIND:PLACE --to KIND:PLACE; --help says more.");
             return ExitCode.Usage;
         }
 
@@ -46,5 +46,9 @@ public static class CommandLine
         ExchangeRules.Command(report),
         DraftLesson.Command(report),
         WriteCatalogue.Command(report),
+        KeepSafe.Backup(report),
+        KeepSafe.Restore(report),
+        KeepSafe.Try(report),
+        MovePractice.Command(report),
     };
 }

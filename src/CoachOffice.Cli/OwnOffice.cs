@@ -36,5 +36,5 @@ internal static class OwnOffice
             ? await services.GetRequiredService<PrepareDatabase>().Now(default)
             : NoOffice(data.Path);
 
-    private static Refusal NoOffice(string folder) => new("office-not-found", $"There is no office in {folder}. Name its data folder by --data or {DataFolder.Variable}.");
+    internal static Refusal NoOffice(string folder) => new("office-not-found", $"There is no office in {folder}. Name its data folder by --data or {DataFolder.Variable}.");
 }

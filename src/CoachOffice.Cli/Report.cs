@@ -1,4 +1,5 @@
 using System.Text;
+using CoachOffice.Domain;
 using CoachOffice.Drafting.Reading;
 
 namespace CoachOffice.Cli;
@@ -15,6 +16,13 @@ internal sealed class Report(Stream output, TextWriter errors)
     public int Refuse(IEnumerable<Fault> faults)
     {
         foreach (var fault in faults) Error(fault.ToString());
+        return ExitCode.Refused;
+    }
+
+    /// <summary>Refusals of the office a line each; tells the exit code.</summary>
+    public int Refuse(IEnumerable<Refusal> refusals)
+    {
+        foreach (var refusal in refusals) Error(refusal.Sentence);
         return ExitCode.Refused;
     }
 

@@ -2,7 +2,9 @@ using CoachOffice.Data.Access;
 using CoachOffice.Data.Bookings;
 using CoachOffice.Data.Bulk;
 using CoachOffice.Data.FollowUps;
+using CoachOffice.Data.Media;
 using CoachOffice.Data.PostgreSql;
+using CoachOffice.Data.Safekeeping;
 using CoachOffice.Data.Sqlite;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.DependencyInjection;
@@ -21,8 +23,9 @@ public static class AddingOfficeDb
         services.AddDbContextPool<OfficeDb>(database.Configure);
         services.AddScoped(p => new ForgetThePast(p.GetRequiredService<IDatabaseKeeper>()));
         services.AddScoped(p => new PrepareDatabase(p.GetRequiredService<OfficeDb>(), p.GetRequiredService<IDatabaseKeeper>()));
+        services.AddScoped(p => new WriteBackup(p.GetRequiredService<OfficeDb>(), p.GetRequiredService<ISnapshot>(), p.GetRequiredService<MediaFolder>(), folder, p.GetRequiredService<TimeProvider>()));
         return database.Provider == DatabaseProvider.Sqlite
-            ? services.AddScoped<IOutbox, SqliteOutbox>().AddScoped<IManyRows, SqliteManyRows>().AddScoped<ITimeLocks, SqliteTimeLocks>().AddScoped<IDatabaseKeeper, SqliteKeeper>()
-            : services.AddScoped<IOutbox, PostgreSqlOutbox>().AddScoped<IManyRows, PostgreSqlManyRows>().AddScoped<ITimeLocks, PostgreSqlTimeLocks>().AddScoped<IDatabaseKeeper, PostgreSqlKeeper>();
+            ? services.AddScoped<IOutbox, SqliteOutbox>().AddScoped<IManyRows, SqliteManyRows>().AddScoped<ITimeLocks, SqliteTimeLocks>().AddScoped<IDatabaseKeeper, SqliteKeeper>().AddScoped<ISnapshot, SqliteSnapshot>()
+            : services.AddScoped<IOutbox, PostgreSqlOutbox>().AddScoped<IManyRows, PostgreSqlManyRows>().AddScoped<ITimeLocks, PostgreSqlTimeLocks>().AddScoped<IDatabaseKeeper, PostgreSqlKeeper>().AddScoped<ISnapshot, PostgreSqlSnapshot>();
     }
 }

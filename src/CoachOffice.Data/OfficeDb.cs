@@ -10,6 +10,7 @@ using CoachOffice.Domain.Lessons.Reviews;
 using CoachOffice.Domain.Measuring;
 using CoachOffice.Domain.Media;
 using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Safekeeping;
 using CoachOffice.Domain.Students;
 using CoachOffice.Domain.Students.Groups;
 using CoachOffice.Domain.Students.Imports;
@@ -139,6 +140,8 @@ public sealed class OfficeDb(DbContextOptions<OfficeDb> options)
     public DbSet<RemoteReview> RemoteReviews => Set<RemoteReview>();
 
     public DbSet<ReviewClip> ReviewClips => Set<ReviewClip>();
+
+    public DbSet<SafetyCopy> SafetyCopies => Set<SafetyCopy>();
 
     public DbSet<DataProtectionKey> DataProtectionKeys { get; set; } = null!;
 

@@ -10,6 +10,7 @@ using CoachOffice.UseCases.Lessons.Imports;
 using CoachOffice.UseCases.Media;
 using CoachOffice.UseCases.Plans;
 using CoachOffice.UseCases.Rulebook;
+using CoachOffice.UseCases.Safekeeping;
 using CoachOffice.UseCases.Students.Imports;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Identity;
@@ -50,6 +51,9 @@ public static class AddingCoachOffice
         AddAccounts(services);
         services.AddMail(configuration);
         services.AddMedia(configuration);
+        services.TryAddSingleton(configuration.GetSection("Office:Backup").Get<BackupSettings>() ?? new BackupSettings());
+        services.TryAddSingleton<BackupPlace>();
+        services.TryAddSingleton<BackupRuns>();
         foreach (var operation in Operations()) services.TryAddScoped(operation);
         return services;
     }

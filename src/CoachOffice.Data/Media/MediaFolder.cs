@@ -45,11 +45,20 @@ public sealed class MediaFolder(DataFolder folder, TimeProvider time) : IDisposa
     public KeptContent Keep(ReceivedContent received, MediaFormat format)
     {
         ArgumentNullException.ThrowIfNull(received);
+        Place(received);
+        return new KeptContent(received.Sha256, received.Bytes, format);
+    }
+
+    /// <summary>Moves received bytes to their place, whatever they are.</summary>
+    internal void Place(ReceivedContent received)
+    {
         var place = PlaceOf(received.Sha256);
         Made(Path.GetDirectoryName(place)!);
         File.Move(received.Path, place, overwrite: true);
-        return new KeptContent(received.Sha256, received.Bytes, format);
     }
+
+    /// <summary>How many bytes lie under a hash; null when there are none.</summary>
+    internal long? LengthOf(string sha256) => new FileInfo(PlaceOf(sha256)) is { Exists: true } file ? file.Length : null;
 
     /// <summary>The bytes, for reading from any place on; null when the file is not there.</summary>
     public FileStream? Open(string sha256)

@@ -23,6 +23,8 @@ public sealed record AuditSubject(string Kind, Guid Id)
 
     public static AuditSubject Of(DocumentId id) => new("document", id.Value);
 
+    public static AuditSubject Backup(Guid id) => new("backup", id);
+
     public static AuditSubject MoneyTerms(Guid id) => new("money-terms", id);
 
     public static AuditSubject Of(LessonId id) => new("lesson", id.Value);

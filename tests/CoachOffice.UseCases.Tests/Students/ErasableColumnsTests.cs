@@ -66,6 +66,7 @@ public sealed class ErasableColumnsTests(SqliteOffice fixture) : IClassFixture<S
         "ReviewClips.Sha256",
         "RulebookEditions.ByName", "RulebookEditions.Changes", "RulebookEditions.Own", "RulebookEditions.Sha256", "RulebookEditions.ShippedSha256", "RulebookEditions.Why",
         "RulebookWorks.Dropped", "RulebookWorks.Edits",
+        "SafetyCopies.By", "SafetyCopies.Place", "SafetyCopies.Problem",
         "SecondReadings.Doubles",
         "ShippedBooks.Sha256", "ShippedBooks.Text",
         "StoredDrafts.Engine", "StoredDrafts.RulebookSha256",

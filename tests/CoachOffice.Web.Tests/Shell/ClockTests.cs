@@ -41,7 +41,7 @@ public sealed class ClockTests : IDisposable
 
         var storage = _office.Services.GetRequiredService<JobStorage>();
         using var connection = storage.GetConnection();
-        Assert.Equal(["end-packages", "sweep", "sweep-media", "write-by-time"], connection.GetRecurringJobs().Select(j => j.Id).Order());
+        Assert.Equal(["backup", "end-packages", "sweep", "sweep-media", "write-by-time"], connection.GetRecurringJobs().Select(j => j.Id).Order());
         // The server gives notice of itself from a thread of its own.
         while (storage.GetMonitoringApi().Servers().Count == 0)
         {

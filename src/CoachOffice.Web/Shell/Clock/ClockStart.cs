@@ -13,6 +13,8 @@ internal sealed partial class ClockStart(FirstAnswer first, ShippedBookStart boo
     private const string EveryQuarter = "3,18,33,48 * * * *";
     private const string TimedJob = "write-by-time";
     private const string PackageJob = "end-packages";
+    private const string HourlyBackup = "7 * * * *";
+    private const string BackupJob = "backup";
 
     private BackgroundJobServer? _server;
 
@@ -62,6 +64,9 @@ internal sealed partial class ClockStart(FirstAnswer first, ShippedBookStart boo
         services.GetRequiredService<IRecurringJobManager>().AddOrUpdate<OfficeClock>(PackageJob, clock => clock.EndPackages(CancellationToken.None), Hourly);
         services.GetRequiredService<IRecurringJobManager>().AddOrUpdate<OfficeClock>(TimedJob, clock => clock.WriteByTime(CancellationToken.None), EveryQuarter);
         services.GetRequiredService<IBackgroundJobClient>().Enqueue<OfficeClock>(clock => clock.WriteByTime(CancellationToken.None));
+
+        // Hourly too: an office that was closed at its hour makes up for it, and what failed is tried again.
+        services.GetRequiredService<IRecurringJobManager>().AddOrUpdate<OfficeClock>(BackupJob, clock => clock.Backup(CancellationToken.None), HourlyBackup);
         services.GetRequiredService<IBackgroundJobClient>().Enqueue<OfficeClock>(clock => clock.Sweep(CancellationToken.None));
         var options = new BackgroundJobServerOptions { WorkerCount = 1, SchedulePollingInterval = TimeSpan.FromSeconds(15), Activator = services.GetRequiredService<JobActivator>() };
         _server = new BackgroundJobServer(options, services.GetRequiredService<JobStorage>());

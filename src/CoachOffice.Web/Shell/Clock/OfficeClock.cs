@@ -4,6 +4,7 @@ using CoachOffice.UseCases.FollowUps.ByTime;
 using CoachOffice.UseCases.Ledger.Packages;
 using CoachOffice.UseCases.Lessons.Imports;
 using CoachOffice.UseCases.Media;
+using CoachOffice.UseCases.Safekeeping;
 using CoachOffice.UseCases.Students.Imports;
 using CoachOffice.UseCases.Students.Merging;
 using Hangfire;
@@ -51,6 +52,14 @@ internal sealed class OfficeClock(IServiceScopeFactory scopes)
     {
         await using var scope = scopes.CreateAsyncScope();
         await scope.ServiceProvider.GetRequiredService<EndPackages>().Once(stop);
+    }
+
+    /// <summary>Makes a backup when one is due, and tries it out.</summary>
+    [AutomaticRetry(Attempts = 0)]
+    public async Task Backup(CancellationToken stop)
+    {
+        await using var scope = scopes.CreateAsyncScope();
+        await scope.ServiceProvider.GetRequiredService<MakeBackup>().Due(stop);
     }
 
     /// <summary>Removes files of stills and clips that no row names.</summary>
