@@ -29,6 +29,14 @@ public sealed class PostgreSqlTemplate : ITemplate
         return new TestDatabase(this, name);
     }
 
+    /// <summary>A database without a table.</summary>
+    public async Task<ITestDatabase> Bare()
+    {
+        var name = $"{_prefix}_{Interlocked.Increment(ref _copies)}";
+        await Run($"CREATE DATABASE \"{name}\" TEMPLATE template0");
+        return new TestDatabase(this, name);
+    }
+
     public async ValueTask DisposeAsync()
     {
         if (_empty.IsValueCreated) await Drop(await _empty.Value);
