@@ -25,7 +25,7 @@ public sealed class MoveOfficeTests(DemoOffice demo, PostgreSqlOffice server) : 
         var went = await new MoveOffice(demo.Demo.Database, there.Database).Now(null, Stop);
         var came = await new MoveOffice(there.Database, file).Now(null, Stop);
 
-        Assert.True(went.Succeeded && came.Succeeded, $"{went.Refusals.Concat(came.Refusals).FirstOrDefault()?.Sentence}");
+        Assert.True(went.Succeeded && came.Succeeded, $"{went.Refusals.Concat(came.Refusals).Select(r => r.Sentence).FirstOrDefault()}");
         var first = await Prints(demo.Demo.Database);
         Assert.True(first.Sum(p => p.Rows) > 5_000);
         Assert.All((string[])["Students", "StoredDrafts", "LedgerEntries", "AccountPasskeys", "DataProtectionKeys", "TakenTimes"], name => Assert.True(first.Single(p => p.Table == name).Rows > 0, name));
@@ -66,7 +66,7 @@ public sealed class MoveOfficeTests(DemoOffice demo, PostgreSqlOffice server) : 
     public async Task What_the_server_cannot_take_is_named_and_leaves_it_empty()
     {
         var there = await server.Another(opened: false);
-        var odd = await new SqliteOfficeCopy(demo).With(db => db.Database.ExecuteSqlRawAsync($"UPDATE \"Practices\" SET \"Name\" = '{new string('x', 200)}'"));
+        var odd = await new SqliteOfficeCopy(demo).With(db => db.Database.ExecuteSqlRawAsync("UPDATE \"Practices\" SET \"Name\" = printf('%.200c', 'x')"));
 
         var refused = await new MoveOffice(odd, there.Database).Now(null, Stop);
 

@@ -24,7 +24,7 @@ public abstract class RestoreBackupTests(OfficeFixture fixture, Templates templa
 
         var restored = await new RestoreBackup(it.Backups[0], it.Office.Time).Into(database, fresh, Stop);
 
-        Assert.True(restored.Succeeded, restored.Refusals.FirstOrDefault()?.Sentence);
+        Assert.True(restored.Succeeded, string.Join(' ', restored.Refusals));
         await using var db = new OfficeDb(database.Options());
         Assert.Equal(before, await db.Prints(Stop));
         Assert.NotEmpty(drafts);
@@ -49,7 +49,7 @@ public abstract class RestoreBackupTests(OfficeFixture fixture, Templates templa
 
         var restored = await new RestoreBackup(it.Backups[0], it.Office.Time).Into(empty.Database, fresh, Stop);
 
-        Assert.True(restored.Succeeded, restored.Refusals.FirstOrDefault()?.Sentence);
+        Assert.True(restored.Succeeded, string.Join(' ', restored.Refusals));
         await using var side = new MoveSide(empty.Database);
         Assert.Equal(before, await side.Db.Prints(Stop));
         Assert.Equal(2, it.MediaFiles(fresh.Path).Count);
@@ -92,7 +92,7 @@ public abstract class RestoreBackupTests(OfficeFixture fixture, Templates templa
         await File.WriteAllBytesAsync(file, what == "manifest.json" ? bytes[..(bytes.Length / 2)] : bytes, Stop);
         var fresh = DataFolder.At(Path.Combine(it.Office.Folder, "fresh"));
 
-        var refused = await new RestoreBackup(it.Backups.FirstOrDefault() ?? Path.GetDirectoryName(file)!, it.Office.Time).Into(OfficeDatabase.InFile(fresh.Inside("office.db")), fresh, Stop);
+        var refused = await new RestoreBackup(it.Backups is [var backup, ..] ? backup : Path.GetDirectoryName(file)!, it.Office.Time).Into(OfficeDatabase.InFile(fresh.Inside("office.db")), fresh, Stop);
 
         Assert.Equal(code, refused.Refusals.Single().Code);
         Assert.Empty(Directory.EnumerateFileSystemEntries(fresh.Path));
