@@ -22,6 +22,7 @@ public static class AddingOfficeDb
         services.Configure<IdentityOptions>(AccountTables.Settle);
         services.AddDbContextPool<OfficeDb>(database.Configure);
         services.AddScoped(p => new ForgetThePast(p.GetRequiredService<IDatabaseKeeper>()));
+        services.AddScoped(p => new SchemaState(p.GetRequiredService<OfficeDb>(), p.GetRequiredService<IDatabaseKeeper>()));
         services.AddScoped(p => new PrepareDatabase(p.GetRequiredService<OfficeDb>(), p.GetRequiredService<IDatabaseKeeper>()));
         services.AddScoped(p => new WriteBackup(p.GetRequiredService<OfficeDb>(), p.GetRequiredService<ISnapshot>(), p.GetRequiredService<MediaFolder>(), folder, p.GetRequiredService<TimeProvider>()));
         return database.Provider == DatabaseProvider.Sqlite

@@ -12,6 +12,7 @@ using CoachOffice.UseCases.Plans;
 using CoachOffice.UseCases.Rulebook;
 using CoachOffice.UseCases.Safekeeping;
 using CoachOffice.UseCases.Students.Imports;
+using CoachOffice.UseCases.Watching;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.Configuration;
@@ -47,6 +48,8 @@ public static class AddingCoachOffice
         services.TryAddSingleton<StudentFileStore>();
         services.TryAddSingleton<ImportRuns>();
         services.AddLogging();
+        services.AddMetrics();
+        services.TryAddSingleton<OfficeMeter>();
         services.AddDataProtection().SetApplicationName("CoachOffice").PersistKeysToDbContext<OfficeDb>();
         AddAccounts(services);
         services.AddMail(configuration);

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace CoachOffice.Web.Tests;
 
@@ -23,11 +24,15 @@ public sealed class OfficeHost : WebApplicationFactory<Program>
     /// <summary>A browser of a stranger that follows no redirect.</summary>
     public HttpClient Stranger() => CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false });
 
+    /// <summary>Parts of the program a test puts beside the office's own.</summary>
+    public Action<IServiceCollection>? More { get; set; }
+
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseEnvironment("Production");
         builder.UseSetting("COACHOFFICE_DATA", _data.FullName);
         foreach (var (key, value) in Settings) builder.UseSetting(key, value);
+        if (More is { } more) builder.ConfigureServices(more);
     }
 
     protected override void Dispose(bool disposing)

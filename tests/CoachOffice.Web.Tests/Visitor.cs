@@ -3,14 +3,18 @@ using System.Net.Http.Headers;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
-using Microsoft.AspNetCore.Mvc.Testing;
 
 namespace CoachOffice.Web.Tests;
 
 /// <summary>A person at a browser without JavaScript: keeps cookies, reads pages, fills in forms and sends them.</summary>
-public sealed class Visitor(OfficeHost office)
+public sealed class Visitor(HttpClient client)
 {
-    private readonly HttpClient _client = office.CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false });
+    private readonly HttpClient _client = client;
+
+    public Visitor(OfficeHost office)
+        : this(office.Stranger())
+    {
+    }
 
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
@@ -36,6 +40,9 @@ public sealed class Visitor(OfficeHost office)
 
     /// <summary>What the alert on the page says.</summary>
     public string Alert => Page.QuerySelector("[role=alert]")?.TextContent ?? "";
+
+    /// <summary>Goes on from the page another browser stands on.</summary>
+    public void Holds(Visitor other) => (Page, Answer) = (other.Page, other.Answer);
 
     public Task Open(string path) => Follow(new HttpRequestMessage(HttpMethod.Get, path));
 

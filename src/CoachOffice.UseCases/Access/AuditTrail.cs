@@ -1,12 +1,13 @@
 using CoachOffice.Data;
 using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
+using CoachOffice.UseCases.Watching;
 using NodaTime;
 
 namespace CoachOffice.UseCases.Access;
 
 /// <summary>Writes who did what into the transaction of the deed itself.</summary>
-public sealed class AuditTrail(OfficeDb db, INewIds ids, IClock clock)
+public sealed class AuditTrail(OfficeDb db, INewIds ids, IClock clock, OfficeMeter meter)
 {
     /// <summary>Adds a row that is saved with everything else; codes and ids only, never personal data.</summary>
     public void Add(Actor actor, string action, AuditSubject subject, string? detail = null)
@@ -24,5 +25,6 @@ public sealed class AuditTrail(OfficeDb db, INewIds ids, IClock clock)
             SubjectId = subject.Id,
             Detail = detail,
         });
+        meter.Did(action);
     }
 }

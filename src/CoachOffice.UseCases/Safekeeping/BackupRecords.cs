@@ -4,6 +4,7 @@ using CoachOffice.Domain;
 using CoachOffice.Domain.Access;
 using CoachOffice.Domain.Safekeeping;
 using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.Watching;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Logging;
 using NodaTime;
@@ -11,15 +12,15 @@ using NodaTime;
 namespace CoachOffice.UseCases.Safekeeping;
 
 /// <summary>What came of backups, the latest of them.</summary>
-public sealed partial class BackupRecords(OfficeDb db, AuditTrail trail, INewIds ids, PracticeClock clock, ILogger<BackupRecords> log)
+public sealed partial class BackupRecords(OfficeDb db, AuditTrail trail, INewIds ids, OfficeMeter meter, ILogger<BackupRecords> log)
 {
     private const int Kept = 60;
 
     internal Task<bool> HasProvedSince(Instant moment, CancellationToken stop) =>
         db.SafetyCopies.AnyAsync(c => c.State == SafetyCopyState.Proved && c.At >= moment, stop);
 
-    internal Task<SafetyCopy> KeepProof(Instant at, Actor actor, SafetyCopyContent content, CancellationToken stop) =>
-        Keep(SafetyCopy.Proved(ids.Next(), at, actor.Name, content, clock.Now), actor, stop);
+    internal Task<SafetyCopy> KeepProof((Instant Begun, Instant Done) when, Actor actor, SafetyCopyContent content, CancellationToken stop) =>
+        Keep(SafetyCopy.Proved(ids.Next(), when.Begun, actor.Name, content, when.Done), actor, stop);
 
     internal Task<SafetyCopy> KeepFailure(Instant at, Actor actor, string problem, CancellationToken stop)
     {
@@ -30,6 +31,7 @@ public sealed partial class BackupRecords(OfficeDb db, AuditTrail trail, INewIds
     /// <summary>A disk that is full for the backup may be full for its record: the log has it then.</summary>
     private async Task<SafetyCopy> Keep(SafetyCopy copy, Actor actor, CancellationToken stop)
     {
+        meter.BackedUp(copy.State);
         try
         {
             db.SafetyCopies.Add(copy);

@@ -43,7 +43,7 @@ public sealed class MakeBackup(WriteBackup write, BackupPlace place, BackupRecor
             var proved = await place.Restore(backup).Prove(stop);
             if (!proved.TryGet(out var manifest)) return await records.KeepFailure(begun, actor, proved.Refusals[0].Sentence, stop);
             var content = new SafetyCopyContent(Path.GetFileName(backup), manifest.Rows, manifest.Media.Count, manifest.Absent.Count, manifest.Bytes);
-            return await records.KeepProof(begun, actor, content, stop);
+            return await records.KeepProof((begun, clock.Now), actor, content, stop);
         }
         catch (Exception failure) when (BackupTrouble.InWords(failure, shelf.Path) is not null)
         {

@@ -3,6 +3,7 @@ using CoachOffice.Web.Features.Media;
 using CoachOffice.Web.Shell.Clock;
 using CoachOffice.Web.Shell.Security;
 using CoachOffice.Web.Shell.Starting;
+using CoachOffice.Web.Shell.Watching;
 
 namespace CoachOffice.Web.Shell;
 
@@ -29,7 +30,7 @@ internal static class ShellPipeline
     public static void MapShell(this WebApplication app)
     {
         app.MapStaticAssets().AllowAnonymous();
-        app.MapHealthChecks(AnonymousPages.Health).AllowAnonymous().DisableHttpMetrics();
+        app.MapHealth();
         app.MapCspReports();
         app.MapCalendarFeeds();
         app.MapClock();

@@ -9,6 +9,7 @@ using CoachOffice.Web.Features.Plans.Private;
 using CoachOffice.Web.Shell.Clock;
 using CoachOffice.Web.Shell.Security;
 using CoachOffice.Web.Shell.Starting;
+using CoachOffice.Web.Shell.Watching;
 using Microsoft.AspNetCore.ResponseCompression;
 
 namespace CoachOffice.Web.Shell;
@@ -28,6 +29,7 @@ internal static class ShellSetup
         builder.Configuration.AddOfficeSettings(folder, args);
         Listen(builder);
         KeepLogShort(builder.Logging);
+        builder.WriteLogForPrograms();
         var services = builder.Services;
         services.AddSingleton(folder);
         services.AddCoachOffice(builder.Configuration);
@@ -35,7 +37,7 @@ internal static class ShellSetup
         services.AddPages();
         services.AddShellSecurity(builder.Configuration);
         services.AddRateLimits(builder.Configuration);
-        services.AddHealthChecks().AddCheck<DatabaseHealth>("database");
+        services.AddHealth();
         services.AddLinkDoor(builder.Configuration);
         services.AddVisitDoor(builder.Configuration);
         services.AddLessonPages();
@@ -46,6 +48,7 @@ internal static class ShellSetup
         services.AddSingleton<ShippedBookStart>();
         services.AddHostedService(static provider => provider.GetRequiredService<ShippedBookStart>());
         builder.AddClock();
+        builder.AddTelemetry();
     }
 
     private static void Listen(WebApplicationBuilder builder)

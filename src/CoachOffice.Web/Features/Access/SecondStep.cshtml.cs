@@ -39,9 +39,6 @@ public sealed class SecondStepModel(SignInManager<Account> signIn, UsedCodes use
     {
         if (code.Length == 0) return SignInResult.Failed;
         if (code.Length != TotpSetUp.Digits || !code.All(char.IsAsciiDigit)) return await signIn.TwoFactorRecoveryCodeSignInAsync(code.ToUpperInvariant());
-        if (used.WasUsed(account.AccountId, code)) return SignInResult.Failed;
-        var result = await signIn.TwoFactorAuthenticatorSignInAsync(code, isPersistent: false, rememberClient: false);
-        if (result.Succeeded) used.Use(account.AccountId, code);
-        return result;
+        return await used.Use(account.AccountId, code) ? await signIn.TwoFactorAuthenticatorSignInAsync(code, isPersistent: false, rememberClient: false) : SignInResult.Failed;
     }
 }

@@ -17,7 +17,8 @@ internal static class ClockSetup
             .UseSimpleAssemblyNameTypeSerializer()
             .UseRecommendedSerializerSettings()
             .UseInMemoryStorage());
-        builder.Services.AddHostedService<ClockStart>();
+        builder.Services.AddSingleton<ClockStart>();
+        builder.Services.AddHostedService(static provider => provider.GetRequiredService<ClockStart>());
     }
 
     /// <summary>The clock's own pages, for the owner; their headers allow the inline script and style they carry.</summary>

@@ -1,4 +1,5 @@
 using CoachOffice.Web.Shell.Starting;
+using CoachOffice.Web.Shell.Watching;
 using Hangfire;
 
 namespace CoachOffice.Web.Shell.Clock;
@@ -13,10 +14,17 @@ internal sealed partial class ClockStart(FirstAnswer first, ShippedBookStart boo
     private const string EveryQuarter = "3,18,33,48 * * * *";
     private const string TimedJob = "write-by-time";
     private const string PackageJob = "end-packages";
+    private const string MeasureJob = "measure";
+
+    // A backup of many clips must not keep the mail of the minute waiting; each job is alone by itself.
+    private const int Workers = 2;
     private const string HourlyBackup = "7 * * * *";
     private const string BackupJob = "backup";
 
     private BackgroundJobServer? _server;
+
+    /// <summary>True once jobs are run.</summary>
+    public bool IsGoing => _server is not null;
 
     /// <summary>Ends when the clock goes, or never will.</summary>
     public Task Started { get; private set; } = Task.CompletedTask;
@@ -67,8 +75,10 @@ internal sealed partial class ClockStart(FirstAnswer first, ShippedBookStart boo
 
         // Hourly too: an office that was closed at its hour makes up for it, and what failed is tried again.
         services.GetRequiredService<IRecurringJobManager>().AddOrUpdate<OfficeClock>(BackupJob, clock => clock.Backup(CancellationToken.None), HourlyBackup);
+        if (TelemetrySetup.IsOn(services.GetRequiredService<IConfiguration>()))
+            services.GetRequiredService<IRecurringJobManager>().AddOrUpdate<OfficeClock>(MeasureJob, clock => clock.Measure(CancellationToken.None), Minutely);
         services.GetRequiredService<IBackgroundJobClient>().Enqueue<OfficeClock>(clock => clock.Sweep(CancellationToken.None));
-        var options = new BackgroundJobServerOptions { WorkerCount = 1, SchedulePollingInterval = TimeSpan.FromSeconds(15), Activator = services.GetRequiredService<JobActivator>() };
+        var options = new BackgroundJobServerOptions { WorkerCount = Workers, SchedulePollingInterval = TimeSpan.FromSeconds(15), Activator = services.GetRequiredService<JobActivator>() };
         _server = new BackgroundJobServer(options, services.GetRequiredService<JobStorage>());
     }
 

@@ -7,6 +7,7 @@ using CoachOffice.UseCases.Media;
 using CoachOffice.UseCases.Safekeeping;
 using CoachOffice.UseCases.Students.Imports;
 using CoachOffice.UseCases.Students.Merging;
+using CoachOffice.UseCases.Watching;
 using Hangfire;
 
 namespace CoachOffice.Web.Shell.Clock;
@@ -23,14 +24,7 @@ internal sealed class OfficeClock(IServiceScopeFactory scopes)
         if (!await OneAtATime.WaitAsync(TimeSpan.Zero, stop)) return;
         try
         {
-            await using var scope = scopes.CreateAsyncScope();
-            await scope.ServiceProvider.GetRequiredService<LapseHolds>().Due(stop);
-            await scope.ServiceProvider.GetRequiredService<SweepDeviceFiles>().Once(stop);
-            await scope.ServiceProvider.GetRequiredService<SweepStudentFiles>().Once(stop);
-            await scope.ServiceProvider.GetRequiredService<SweepSignposts>().Once(stop);
-
-            // Last, as much mail may take most of the minute.
-            await scope.ServiceProvider.GetRequiredService<SweepMessages>().Once(stop);
+            await Job("sweep", services => SweepAll(services, stop));
         }
         finally
         {
@@ -48,25 +42,36 @@ internal sealed class OfficeClock(IServiceScopeFactory scopes)
 
     /// <summary>Ends packages whose last day is over.</summary>
     [AutomaticRetry(Attempts = 0)]
-    public async Task EndPackages(CancellationToken stop)
-    {
-        await using var scope = scopes.CreateAsyncScope();
-        await scope.ServiceProvider.GetRequiredService<EndPackages>().Once(stop);
-    }
+    public Task EndPackages(CancellationToken stop) => Job("end-packages", services => services.GetRequiredService<EndPackages>().Once(stop));
 
     /// <summary>Makes a backup when one is due, and tries it out.</summary>
     [AutomaticRetry(Attempts = 0)]
-    public async Task Backup(CancellationToken stop)
-    {
-        await using var scope = scopes.CreateAsyncScope();
-        await scope.ServiceProvider.GetRequiredService<MakeBackup>().Due(stop);
-    }
+    public Task Backup(CancellationToken stop) => Job("backup", services => services.GetRequiredService<MakeBackup>().Due(stop));
 
     /// <summary>Removes files of stills and clips that no row names.</summary>
     [AutomaticRetry(Attempts = 0)]
-    public async Task SweepMedia(CancellationToken stop)
+    public Task SweepMedia(CancellationToken stop) => Job("sweep-media", services => services.GetRequiredService<SweepMedia>().Once(stop));
+
+    /// <summary>Looks how things stand, for whoever watches from outside.</summary>
+    [AutomaticRetry(Attempts = 0)]
+    public Task Measure(CancellationToken stop) => Job("measure", services => services.GetRequiredService<ReadOffice>().Now(stop));
+
+    private static async Task<SweepResult> SweepAll(IServiceProvider services, CancellationToken stop)
+    {
+        await services.GetRequiredService<LapseHolds>().Due(stop);
+        await services.GetRequiredService<SweepDeviceFiles>().Once(stop);
+        await services.GetRequiredService<SweepStudentFiles>().Once(stop);
+        await services.GetRequiredService<SweepSignposts>().Once(stop);
+
+        // Last, as much mail may take most of the minute.
+        var result = await services.GetRequiredService<SweepMessages>().Once(stop);
+        services.GetRequiredService<OfficeMeter>().Swept(result);
+        return result;
+    }
+
+    private async Task<T> Job<T>(string name, Func<IServiceProvider, Task<T>> act)
     {
         await using var scope = scopes.CreateAsyncScope();
-        await scope.ServiceProvider.GetRequiredService<SweepMedia>().Once(stop);
+        return await scope.ServiceProvider.GetRequiredService<OfficeMeter>().Job(name, () => act(scope.ServiceProvider));
     }
 }

@@ -7,6 +7,12 @@ internal static class AnonymousPages
 {
     public const string Health = "/health";
 
+    /// <summary>Whether the program runs.</summary>
+    public const string Live = "/health/live";
+
+    /// <summary>Whether this node may be sent visitors.</summary>
+    public const string Ready = "/health/ready";
+
     public const string CspReport = "/csp-report";
 
     /// <summary>A calendar that programs follow; the secret in the address is the proof.</summary>
@@ -27,7 +33,7 @@ internal static class AnonymousPages
     ];
 
     /// <summary>Addresses that are no pages.</summary>
-    public static IReadOnlyList<string> Routes { get; } = [Health, CspReport, CalendarFeed];
+    public static IReadOnlyList<string> Routes { get; } = [Health, Live, Ready, CspReport, CalendarFeed];
 
     public static void Allow(PageConventionCollection conventions)
     {

@@ -20,8 +20,7 @@ internal static class OfficeSessions
         services.AddSingleton<DemoOpening>();
         services.AddScoped<PasswordGuard>();
         services.AddScoped<SecondFactors>();
-        services.AddMemoryCache();
-        services.AddSingleton<UsedCodes>();
+        services.AddScoped<UsedCodes>();
         services.Configure<SecurityStampValidatorOptions>(static options =>
         {
             // A closed account or "sign out everywhere" takes hold within this time in every browser.
