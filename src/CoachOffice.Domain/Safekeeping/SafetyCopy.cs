@@ -49,7 +49,16 @@ public sealed class SafetyCopy
         ArgumentNullException.ThrowIfNull(content);
         return new SafetyCopy
         {
-            Id = id, At = at, By = by, State = SafetyCopyState.Proved, Place = content.Place, Rows = content.Rows, Files = content.Files, Absent = content.Absent, Bytes = content.Bytes, ProvedAt = now,
+            Id = id,
+            At = at,
+            By = by,
+            State = SafetyCopyState.Proved,
+            Place = content.Place,
+            Rows = content.Rows,
+            Files = content.Files,
+            Absent = content.Absent,
+            Bytes = content.Bytes,
+            ProvedAt = now,
         };
     }
 }

@@ -30,7 +30,9 @@ public sealed class KeepSafeTests : IAsyncLifetime
         Assert.Null(await scope.ServiceProvider.GetRequiredService<PrepareDatabase>().Now(TestContext.Current.CancellationToken));
         var form = new FirstRunForm
         {
-            OwnerName = "Olive Sand", OwnerEmail = "olive@harbour-road.example", Password = "nine calm otters swim",
+            OwnerName = "Olive Sand",
+            OwnerEmail = "olive@harbour-road.example",
+            Password = "nine calm otters swim",
             Practice = new PracticeDetails { Name = "Harbour Road", Zone = "Europe/London", Currency = "GBP" },
         };
         Assert.True((await scope.ServiceProvider.GetRequiredService<OpenPractice>().For(form)).Succeeded);
