@@ -47,16 +47,12 @@ public static class AddingCoachOffice
         services.TryAddSingleton<DeviceFileStore>();
         services.TryAddSingleton<StudentFileStore>();
         services.TryAddSingleton<ImportRuns>();
-        services.AddLogging();
-        services.AddMetrics();
-        services.TryAddSingleton<OfficeMeter>();
+        services.AddWatching();
         services.AddDataProtection().SetApplicationName("CoachOffice").PersistKeysToDbContext<OfficeDb>();
         AddAccounts(services);
         services.AddMail(configuration);
         services.AddMedia(configuration);
-        services.TryAddSingleton(configuration.GetSection("Office:Backup").Get<BackupSettings>() ?? new BackupSettings());
-        services.TryAddSingleton<BackupPlace>();
-        services.TryAddSingleton<BackupRuns>();
+        services.AddSafekeeping(configuration);
         foreach (var operation in Operations()) services.TryAddScoped(operation);
         return services;
     }
