@@ -98,6 +98,7 @@ public sealed class OfficeDb(DbContextOptions<OfficeDb> options)
     public DbSet<MessageRule> MessageRules => Set<MessageRule>();
 
     public DbSet<MessageWording> MessageWordings => Set<MessageWording>();
+    public DbSet<MailBounce> MailBounces => Set<MailBounce>();
 
     public DbSet<CalendarFeed> CalendarFeeds => Set<CalendarFeed>();
 

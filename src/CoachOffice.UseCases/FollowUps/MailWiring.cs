@@ -1,3 +1,4 @@
+using CoachOffice.UseCases.FollowUps.Bounces;
 using CoachOffice.UseCases.FollowUps.ByTime;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
@@ -12,6 +13,8 @@ internal static class MailWiring
     public static void AddMail(this IServiceCollection services, IConfiguration configuration)
     {
         services.TryAddSingleton(configuration.GetSection("Office:Mail").Get<MailSettings>() ?? new MailSettings());
+        services.TryAddSingleton(configuration.GetSection("Office:Mail:Bounces").Get<BounceSettings>() ?? new BounceSettings());
+        services.TryAddSingleton<BounceMarks>();
         services.TryAddSingleton<Letters>();
         services.TryAddSingleton<MailDoors>();
         services.TryAddSingleton<UnnotedMail>();

@@ -18,6 +18,9 @@ public sealed record OfficeFacts
     /// <summary>Where messages of its purpose are stopped; null where they cannot be.</summary>
     public Uri? StopLink { get; init; }
 
+    /// <summary>Addresses from which mail came back for good, as hashes.</summary>
+    public IReadOnlySet<string> Bounced { get; init; } = new HashSet<string>();
+
     public required Instant Now { get; init; }
 
     public required FollowUpDates Dates { get; init; }

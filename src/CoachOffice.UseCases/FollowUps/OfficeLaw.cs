@@ -19,6 +19,7 @@ public static class OfficeLaw
     {
         ArgumentNullException.ThrowIfNull(facts);
         if (recipient is not { Address.Length: > 0 }) return new SendingVerdict.Ask(facts.IsMinor ? "no-guardian" : facts.Student is null ? "no-recipient" : "no-address");
+        if (StopLaw.OfAddress(recipient.Address, facts.Bounced) is { } bounced) return bounced;
         return !facts.Message.AtOnce && facts.Dates.IsQuiet(facts.Now) ? new SendingVerdict.Later(facts.Dates.NextMorning(facts.Now)) : null;
     }
 }

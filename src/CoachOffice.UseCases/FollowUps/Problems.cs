@@ -15,6 +15,9 @@ public static class Problems
     /// <summary>The guardian withdrew; nothing goes out.</summary>
     public const string GuardianWithdrew = "guardian-withdrew";
 
+    /// <summary>Mail to this address came back for good.</summary>
+    public const string AddressBounced = "address-bounced";
+
     /// <summary>The words; the code itself when it is new.</summary>
     public static string InWords(string code) => code switch
     {
@@ -24,6 +27,7 @@ public static class Problems
         "no-letter" => "This kind of message has no letter in this edition of the program.",
         "no-sender" => "The practice has no sender address yet. Set it in the settings, then send it again.",
         SentUnknown => "The connection broke while it was on its way, so it may have arrived. Ask before you send it again; if it is there, say so here.",
+        AddressBounced => "Mail to this address came back for good. Correct the address, then send it again; if it is right, say so under \"How messages reach them\" on the student's page.",
         "recipient-refused" => "The mail server refused the address. Check it, then send it again.",
         "sender-refused" => "The mail server refused the practice's own address. Check the settings, then send it again.",
         "message-refused" => "The mail server refused the message.",

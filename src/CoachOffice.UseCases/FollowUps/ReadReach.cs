@@ -1,4 +1,5 @@
 using CoachOffice.Data;
+using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Students;
 using Microsoft.EntityFrameworkCore;
 
@@ -11,6 +12,16 @@ public sealed class ReadReach(OfficeDb db, PracticeClock clock)
     public async Task<ReachView?> Of(StudentId id, CancellationToken stop = default)
     {
         if (await db.Students.AsNoTracking().SingleOrDefaultAsync(s => s.Id == id && s.ErasedAt == null, stop) is not { } student) return null;
-        return new ReachView { Student = student, IsMinor = student.BirthDate is { } born && Ages.IsMinor(born, await clock.Today(stop)) };
+        var today = await clock.Today(stop);
+        return new ReachView
+        {
+            Student = student,
+            Zone = await clock.Zone(stop),
+            IsMinor = student.BirthDate is { } born && Ages.IsMinor(born, today),
+            Bounces = student.RecipientOn(today) is { } recipient ? await Bounces(MailBounce.HashOf(recipient.Address), stop) : [],
+        };
     }
+
+    private async Task<IReadOnlyList<MailBounce>> Bounces(string address, CancellationToken stop) =>
+        await db.MailBounces.AsNoTracking().Where(b => b.AddressSha256 == address).OrderByDescending(b => b.ReceivedAt).Take(20).ToListAsync(stop);
 }

@@ -11,7 +11,7 @@ using NodaTime;
 namespace CoachOffice.UseCases.FollowUps;
 
 /// <summary>Reads what decides about claimed messages of plans, fresh and for all of them together: a query a table, however many they are.</summary>
-public sealed class ReadSendingFacts(OfficeDb db, PracticeDays days, ReadLetterSources sources, ReadMessageRules rules)
+public sealed class ReadSendingFacts(OfficeDb db, PracticeDays days, ReadLetterSources sources, MessageSurroundings around)
 {
     private static readonly Duration Lately = Duration.FromDays(60);
 
@@ -24,10 +24,10 @@ public sealed class ReadSendingFacts(OfficeDb db, PracticeDays days, ReadLetterS
         var studentIds = messages.Select(m => m.StudentId!.Value).Distinct().ToList();
         var plans = await db.Plans.AsNoTracking().Include(p => p.Stages).Where(p => planIds.Contains(p.Id)).ToDictionaryAsync(p => p.Id, stop);
         var students = await db.Students.AsNoTracking().Where(s => studentIds.Contains(s.Id)).ToDictionaryAsync(s => s.Id, stop);
-        var (practice, dates, now) = (await db.Practices.AsNoTracking().SingleAsync(stop), await days.Dates(stop), days.Now);
+        var (practice, now, dates, bounced) = await around.Now(stop);
         var (looks, notes) = (await Looks(planIds, stop), await Notes(planIds, stop));
         var (taught, sent) = (await Taught(studentIds, stop), await Sent(studentIds, now - Lately, stop));
-        var (letters, words) = (await sources.Of([.. plans.Values], stop), await rules.WordsOf(messages, stop));
+        var (letters, words) = (await sources.Of([.. plans.Values], stop), await around.WordsOf(messages, stop));
         return messages.ToDictionary(m => m.Id, message => new SendingFacts
         {
             Message = message,
@@ -37,6 +37,7 @@ public sealed class ReadSendingFacts(OfficeDb db, PracticeDays days, ReadLetterS
             Looks = [.. looks[message.PlanId.Value]],
             Now = now,
             Dates = dates,
+            Bounced = bounced,
             LastPractice = Last(notes[message.PlanId.Value], dates),
             LastNote = notes[message.PlanId.Value].Select(n => (Instant?)n.At).Max(),
             Taught = [.. taught[message.StudentId.Value]],

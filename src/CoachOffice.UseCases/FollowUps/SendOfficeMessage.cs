@@ -8,7 +8,7 @@ using Microsoft.EntityFrameworkCore;
 namespace CoachOffice.UseCases.FollowUps;
 
 /// <summary>Asks the family of a claimed message without a plan whether and to whom it goes; what does not go now is noted at once.</summary>
-public sealed class SendOfficeMessage(OfficeDb db, IOutbox outbox, OfficeLetters letters, PracticeClock clock, PrivateLinks links)
+public sealed class SendOfficeMessage(OfficeDb db, IOutbox outbox, OfficeLetters letters, MessageSurroundings around, PrivateLinks links)
 {
     /// <summary>What decides about messages, read for all of them at once.</summary>
     public async Task<IReadOnlyDictionary<Guid, OfficeFacts>> Facts(IReadOnlyList<Message> messages, CancellationToken stop)
@@ -17,7 +17,7 @@ public sealed class SendOfficeMessage(OfficeDb db, IOutbox outbox, OfficeLetters
         if (messages.Count == 0) return new Dictionary<Guid, OfficeFacts>();
         var ids = messages.Select(m => m.StudentId).OfType<StudentId>().Distinct().ToList();
         var students = await db.Students.AsNoTracking().Where(s => ids.Contains(s.Id)).ToDictionaryAsync(s => s.Id, stop);
-        var (practice, now, dates) = (await db.Practices.AsNoTracking().SingleAsync(stop), clock.Now, new FollowUpDates(await clock.Zone(stop)));
+        var (practice, now, dates, bounced) = await around.Now(stop);
         return messages.ToDictionary(m => m.Id, m => new OfficeFacts
         {
             Message = m,
@@ -25,6 +25,7 @@ public sealed class SendOfficeMessage(OfficeDb db, IOutbox outbox, OfficeLetters
             Practice = practice,
             Now = now,
             Dates = dates,
+            Bounced = bounced,
         });
     }
 

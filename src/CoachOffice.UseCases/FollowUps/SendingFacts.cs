@@ -43,6 +43,9 @@ public sealed record SendingFacts
     /// <summary>The practice's own words for it, or the coach's for this one; null: the shipped ones.</summary>
     public LetterWords? Words { get; init; }
 
+    /// <summary>Addresses from which mail came back for good, as hashes.</summary>
+    public IReadOnlySet<string> Bounced { get; init; } = new HashSet<string>();
+
     /// <summary>The practice's day.</summary>
     public LocalDate Today => Dates.DayOf(Now);
 

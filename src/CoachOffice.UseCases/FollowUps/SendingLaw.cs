@@ -33,8 +33,9 @@ public static class SendingLaw
     private static SendingVerdict.Ask? Arrived(SendingFacts facts) =>
         facts.Message is { SendingAt: not null, Kind: MessageKind.PlanDelivery } ? new SendingVerdict.Ask(Problems.SentUnknown) : null;
 
-    private static SendingVerdict.Ask? Reachable(SendingFacts facts) =>
-        facts.Student.RecipientOn(facts.Today) is not null ? null : new SendingVerdict.Ask(facts.IsMinor ? "no-guardian" : "no-address");
+    private static SendingVerdict.Ask? Reachable(SendingFacts facts) => facts.Student.RecipientOn(facts.Today) is { } recipient
+        ? StopLaw.OfAddress(recipient.Address, facts.Bounced)
+        : new SendingVerdict.Ask(facts.IsMinor ? "no-guardian" : "no-address");
 
     private static SendingVerdict.Later? Hour(SendingFacts facts)
     {

@@ -6,6 +6,13 @@ namespace CoachOffice.UseCases.FollowUps;
 /// <summary>What people asked not to get. Pure; asked about every claimed message, with a plan or without.</summary>
 public static class StopLaw
 {
+    /// <summary>Nothing goes to an address from which mail came back for good; another address is another matter.</summary>
+    public static SendingVerdict.Ask? OfAddress(string address, IReadOnlySet<string> bounced)
+    {
+        ArgumentNullException.ThrowIfNull(bounced);
+        return bounced.Count > 0 && bounced.Contains(MailBounce.HashOf(address)) ? new SendingVerdict.Ask(Problems.AddressBounced) : null;
+    }
+
     /// <summary>The stop that stands against a kind, or null. A plan a coach approved, and all that a withdrawn guardian no longer gets, is told to a person: they find another way.</summary>
     public static SendingVerdict? Of(Student? student, MessageKind kind)
     {

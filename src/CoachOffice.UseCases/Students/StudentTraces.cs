@@ -34,6 +34,7 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         await db.PrivateLinks.Where(l => l.StudentId == id).ExecuteDeleteAsync(stop);
         await db.CalendarFeeds.Where(f => f.StudentId == id).ExecuteDeleteAsync(stop);
         await db.CalendarFeeds.Where(f => f.StudentId == id).ExecuteDeleteAsync(stop);
+        await db.MailBounces.Where(b => b.StudentId == id).ExecuteDeleteAsync(stop);
         await db.GroupMembers.Where(m => m.StudentId == id).ExecuteDeleteAsync(stop);
         IReadOnlyList<string> pictures = [.. await FromMedia(id, stop), .. sent];
         var brought = await files.Remove(id, stop);
@@ -163,6 +164,8 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         documents.Add(id.Value);
         var messages = await db.Messages.Where(m => m.StudentId == null && documents.Contains(m.SubjectId)).ToListAsync(stop);
         foreach (var message in messages) message.Skip(Erased);
+        var came = messages.ConvertAll(m => m.Id);
+        await db.MailBounces.Where(b => came.Contains(b.MessageId)).ExecuteDeleteAsync(stop);
         return messages.Select(doors.FileOf);
     }
 

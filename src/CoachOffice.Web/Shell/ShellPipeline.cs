@@ -1,4 +1,5 @@
 using CoachOffice.Web.Features.Bookings.Calendars;
+using CoachOffice.Web.Features.FollowUps;
 using CoachOffice.Web.Features.Media;
 using CoachOffice.Web.Shell.Clock;
 using CoachOffice.Web.Shell.Security;
@@ -33,6 +34,7 @@ internal static class ShellPipeline
         app.MapHealth();
         app.MapCspReports();
         app.MapCalendarFeeds();
+        app.MapBounces();
         app.MapClock();
         app.MapMedia();
         app.MapClipUploads();

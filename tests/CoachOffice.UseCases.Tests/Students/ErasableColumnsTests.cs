@@ -14,6 +14,7 @@ public sealed class ErasableColumnsTests(SqliteOffice fixture) : IClassFixture<S
         "DeviceFiles.Answers", "DeviceFiles.ByName", "DeviceFiles.ImportedSha256", "DeviceFiles.Name", "DeviceFiles.Outcome", "DeviceFiles.Sha256",
         "LessonInputs.Json",
         "Lessons.Notes", "Lessons.Observations",
+        "MailBounces.AddressSha256", "MailBounces.OnceKey", "MailBounces.Status",
         "MediaConsents.GivenBy",
         "Messages.OwnWords", "Messages.Reason",
         "Payers.Email", "Payers.Name", "Payers.PostalAddress",

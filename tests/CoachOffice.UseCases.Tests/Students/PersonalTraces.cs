@@ -27,6 +27,7 @@ internal static class PersonalTraces
             CheckInOf(plan, ids, now),
             Retest.Ask(ids.Next(), plan, plan.Stages[0], new LocalDate(2026, 3, 20), false),
             Message.Due(ids.Next(), NudgeOf(plan, now), now));
+        db.Add(MailBounce.Of(ids.Next(), db.Messages.Local.First(), "zebulon@example.org", "5.1.1", now));
         db.Add(MediaConsent.Give(ids.Next(), plan.StudentId, "Zebulon's mother", new LocalDate(2026, 3, 1), lesson.CoachId, now));
         await PayBy(db, plan.StudentId, ids, now);
         var input = LessonInput.Of(lesson);

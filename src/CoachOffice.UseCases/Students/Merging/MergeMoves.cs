@@ -14,7 +14,7 @@ public sealed class MergeMoves(OfficeDb db, PracticeClock clock)
     /// <summary>Columns whose rows simply change hands.</summary>
     public static IReadOnlyList<StudentTie> Plain { get; } =
     [
-        .. new[] { "CheckIns", "LedgerEntries", "LessonInputs", "Lessons", "MediaItems", "Packages", "Plans", "RemoteReviews", "Retests", "Seats", "StoredDrafts", "WaitingPlaces" }.Select(table => new StudentTie(table, "StudentId")),
+        .. new[] { "CheckIns", "LedgerEntries", "LessonInputs", "Lessons", "MailBounces", "MediaItems", "Packages", "Plans", "RemoteReviews", "Retests", "Seats", "StoredDrafts", "WaitingPlaces" }.Select(table => new StudentTie(table, "StudentId")),
         new("Students", "MergedInto"),
     ];
 

@@ -3,6 +3,7 @@ using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Students;
 using CoachOffice.UseCases;
 using CoachOffice.UseCases.FollowUps;
+using CoachOffice.UseCases.FollowUps.Bounces;
 using CoachOffice.Web.Shell;
 using Microsoft.AspNetCore.Mvc;
 using NodaTime;
@@ -10,7 +11,7 @@ using NodaTime;
 namespace CoachOffice.Web.Features.FollowUps;
 
 /// <summary>What may be sent to a student, and how it reaches them.</summary>
-public sealed class ReachModel(ReadReach read, AllowMessages allow, WithdrawGuardian withdraw, LetGuardianBack back, PracticeClock clock) : OfficePage
+public sealed class ReachModel(ReadReach read, AllowMessages allow, WithdrawGuardian withdraw, LetGuardianBack back, ForgetBounces forget) : OfficePage
 {
     [BindProperty(SupportsGet = true)]
     public Guid Id { get; set; }
@@ -34,6 +35,12 @@ public sealed class ReachModel(ReadReach read, AllowMessages allow, WithdrawGuar
 
     public async Task<IActionResult> OnPostAgreeAsync() => await After(await back.For(StudentId.From(Id), Actor), "Messages go to the guardian again from now on.");
 
+    public async Task<IActionResult> OnPostRightAsync()
+    {
+        var forgotten = await forget.Of(StudentId.From(Id), Actor);
+        return await After(forgotten.Succeeded ? StudentId.From(Id) : Outcome<StudentId>.Refused(forgotten.Refusals), "Mail goes to this address again. What waits under Follow-ups is sent when you say so.");
+    }
+
     private async Task<IActionResult> After(Outcome<StudentId> outcome, string sentence)
     {
         if (outcome.Succeeded) return Done(Address, sentence);
@@ -43,7 +50,7 @@ public sealed class ReachModel(ReadReach read, AllowMessages allow, WithdrawGuar
     private async Task<bool> Look()
     {
         if (await read.Of(StudentId.From(Id)) is not { } view) return false;
-        (View, Zone) = (view, await clock.Zone());
+        (View, Zone) = (view, view.Zone);
         return true;
     }
 }

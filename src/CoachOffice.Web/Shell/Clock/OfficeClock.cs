@@ -1,5 +1,6 @@
 using CoachOffice.UseCases.Bookings.Waiting;
 using CoachOffice.UseCases.FollowUps;
+using CoachOffice.UseCases.FollowUps.Bounces;
 using CoachOffice.UseCases.FollowUps.ByTime;
 using CoachOffice.UseCases.Ledger.Packages;
 using CoachOffice.UseCases.Lessons.Imports;
@@ -58,6 +59,7 @@ internal sealed class OfficeClock(IServiceScopeFactory scopes)
 
     private static async Task<SweepResult> SweepAll(IServiceProvider services, CancellationToken stop)
     {
+        await services.GetRequiredService<SweepBounces>().Once(stop);
         await services.GetRequiredService<LapseHolds>().Due(stop);
         await services.GetRequiredService<SweepDeviceFiles>().Once(stop);
         await services.GetRequiredService<SweepStudentFiles>().Once(stop);

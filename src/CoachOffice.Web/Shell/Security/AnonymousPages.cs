@@ -18,6 +18,9 @@ internal static class AnonymousPages
     /// <summary>A calendar that programs follow; the secret in the address is the proof.</summary>
     public const string CalendarFeed = "/calendar/{token}.ics";
 
+    /// <summary>Notices of undelivered mail; the signature is the proof, and without a secret nothing is there.</summary>
+    public const string Bounces = "/mail/bounces";
+
     /// <summary>Pages by their path under Features.</summary>
     public static IReadOnlyList<string> Pages { get; } =
     [
@@ -33,7 +36,7 @@ internal static class AnonymousPages
     ];
 
     /// <summary>Addresses that are no pages.</summary>
-    public static IReadOnlyList<string> Routes { get; } = [Health, Live, Ready, CspReport, CalendarFeed];
+    public static IReadOnlyList<string> Routes { get; } = [Health, Live, Ready, CspReport, CalendarFeed, Bounces];
 
     public static void Allow(PageConventionCollection conventions)
     {
