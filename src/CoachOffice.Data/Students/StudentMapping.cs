@@ -16,6 +16,7 @@ internal sealed class StudentMapping : IEntityTypeConfiguration<Student>
         builder.Property(s => s.Email).HasMaxLength(254);
         builder.Property(s => s.Guardian).AsJson();
         builder.Property(s => s.Goals).AsJson();
+        builder.Property(s => s.Contact).AsJson();
         builder.Property(s => s.Kit).AsJson();
         builder.Property(s => s.Limits).AsJson();
         builder.Ignore(s => s.FullName);

@@ -21,6 +21,9 @@ public sealed partial class Student
     /// <summary>Set when the guardian of a minor withdrew: nothing goes out until the guardian agrees again.</summary>
     public Instant? GuardianWithdrewAt { get; private set; }
 
+    /// <summary>How messages reach them.</summary>
+    public ContactWishes Contact { get; private set; } = ContactWishes.Usual;
+
     /// <summary>When messages of a purpose were stopped, or null.</summary>
     public Instant? StoppedAt(MessagePurpose purpose) => purpose switch
     {
@@ -42,6 +45,16 @@ public sealed partial class Student
 
     /// <summary>The guardian agreed again.</summary>
     public void GuardianAgrees() => GuardianWithdrewAt = null;
+
+    /// <summary>The number text messages go to on a day, as E.164: the guardian's of a minor, never the minor's own; null when there is none.</summary>
+    public string? TextNumberOn(LocalDate day)
+    {
+        if (ErasedAt is not null) return null;
+        return PhoneNumber.E164(BirthDate is { } born && Ages.IsMinor(born, day) ? Guardian?.Phone : Phone);
+    }
+
+    /// <summary>Takes over how messages are to reach them.</summary>
+    public void Reach(ContactWishes wishes) => Contact = wishes;
 
     private void Set(MessagePurpose purpose, Instant? at)
     {

@@ -158,6 +158,6 @@ public sealed partial class Student
     private void Leave(string pseudonym, Instant now)
     {
         Change(new StudentDetails { GivenName = $"{pseudonym} {Id.Value.ToString("N")[^6..]}", Hand = Hand, Level = Level, Room = Room, MinutesPerWeek = 0, DaysPerWeek = 0 });
-        (ErasedAt, ArchivedAt) = (now, ArchivedAt ?? now);
+        (ErasedAt, ArchivedAt, Contact) = (now, ArchivedAt ?? now, ContactWishes.Usual);
     }
 }

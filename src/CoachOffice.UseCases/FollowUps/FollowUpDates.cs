@@ -1,4 +1,5 @@
 using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Students;
 using NodaTime;
 using NodaTime.TimeZones;
 
@@ -11,8 +12,12 @@ public sealed record FollowUpDates(DateTimeZone Zone)
     /// <summary>When mail goes out unless something else is said.</summary>
     public static readonly LocalTime SendingTime = new(9, 0);
 
-    private static readonly LocalTime QuietFrom = new(20, 0);
-    private static readonly LocalTime QuietUntil = new(8, 0);
+    /// <summary>From this hour on nothing goes out by itself.</summary>
+    public LocalTime QuietFrom { get; init; } = new(20, 0);
+
+    /// <summary>Until this hour nothing goes out by itself; not after <see cref="QuietFrom"/> when the quiet time is one of the day.</summary>
+    public LocalTime QuietUntil { get; init; } = new(8, 0);
+
     private static readonly LocalTime LastEvening = new(19, 0);
     private static readonly Duration Rest = Duration.FromHours(24);
     private const int SecondLookAfterDays = 10;
@@ -47,11 +52,27 @@ public sealed record FollowUpDates(DateTimeZone Zone)
         return morning <= starts - least ? morning : At(DayOf(starts).PlusDays(-1), LastEvening);
     }
 
-    /// <summary>Between eight in the evening and eight in the morning nothing goes out by itself.</summary>
+    /// <summary>By night, or whenever a student wants quiet, nothing goes out by itself.</summary>
     public bool IsQuiet(Instant now)
     {
         var time = now.InZone(Zone).TimeOfDay;
-        return time >= QuietFrom || time < QuietUntil;
+        return QuietFrom < QuietUntil ? time >= QuietFrom && time < QuietUntil : QuietFrom != QuietUntil && (time >= QuietFrom || time < QuietUntil);
+    }
+
+    /// <summary>When it is no longer quiet: after a night not before the sending time, else as soon as the quiet ends.</summary>
+    public Instant AfterQuiet(Instant now)
+    {
+        var ends = QuietFrom > QuietUntil ? LocalTime.Max(QuietUntil, SendingTime) : QuietUntil;
+        var day = DayOf(now);
+        return At(day, ends) >= now ? At(day, ends) : At(day.PlusDays(1), ends);
+    }
+
+    /// <summary>The same for messages to a student: their own clock and their own quiet hours where they named them.</summary>
+    public FollowUpDates For(ContactWishes wishes)
+    {
+        ArgumentNullException.ThrowIfNull(wishes);
+        var theirs = wishes.Zone.Length > 0 && DateTimeZoneProviders.Tzdb.GetZoneOrNull(wishes.Zone) is { } zone ? this with { Zone = zone } : this;
+        return wishes is { QuietFrom: { } from, QuietUntil: { } until } ? theirs with { QuietFrom = new LocalTime(from, 0), QuietUntil = new LocalTime(until, 0) } : theirs;
     }
 
     /// <summary>The end of a stage that begins on a day: its longest usual length, and never later than the day any stage is looked at again.</summary>

@@ -19,12 +19,12 @@ public sealed class MailDispatch(OfficeDb db, IOutbox outbox, MailDoors doors, U
     public async Task<WrittenMail?> Write(Departure departure)
     {
         ArgumentNullException.ThrowIfNull(departure);
-        if (doors.LeavesBySmtp(departure.Practice) && departure.Practice.MailFrom.Length == 0) return null;
+        if (departure.Door is null && doors.LeavesBySmtp(departure.Practice) && departure.Practice.MailFrom.Length == 0) return null;
         var before = Minted().ToHashSet();
         try
         {
             var mail = await departure.Write();
-            doors.Seal(departure.Practice, mail);
+            if (departure.Door is null) doors.Seal(departure.Practice, mail);
             return new WrittenMail(departure, mail, [.. Minted().Where(id => !before.Contains(id))]);
         }
         catch
@@ -49,7 +49,7 @@ public sealed class MailDispatch(OfficeDb db, IOutbox outbox, MailDoors doors, U
             return SendingResult.PutOff;
         }
 
-        var handover = await doors.For(departure.Practice).HandOver(written.Mail, stop);
+        var handover = await (departure.Door ?? doors.For(departure.Practice)).HandOver(written.Mail, stop);
         if (handover.Result != HandoverResult.Taken) return await NoteTrouble(written, sending, handover);
         await unnoted.Note(new SentMail(sending, departure.AfterSent), services);
         return SendingResult.Sent;

@@ -1,5 +1,6 @@
 using CoachOffice.UseCases.FollowUps.Bounces;
 using CoachOffice.UseCases.FollowUps.ByTime;
+using CoachOffice.UseCases.FollowUps.Texts;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
@@ -15,6 +16,8 @@ internal static class MailWiring
         services.TryAddSingleton(configuration.GetSection("Office:Mail").Get<MailSettings>() ?? new MailSettings());
         services.TryAddSingleton(configuration.GetSection("Office:Mail:Bounces").Get<BounceSettings>() ?? new BounceSettings());
         services.TryAddSingleton<BounceMarks>();
+        services.TryAddSingleton(configuration.GetSection("Office:Text").Get<TextSettings>() ?? new TextSettings());
+        services.TryAddSingleton<TextDoors>();
         services.TryAddSingleton<Letters>();
         services.TryAddSingleton<MailDoors>();
         services.TryAddSingleton<UnnotedMail>();

@@ -1,3 +1,4 @@
+using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Students;
 
 namespace CoachOffice.UseCases.FollowUps;
@@ -20,6 +21,7 @@ public static class OfficeLaw
         ArgumentNullException.ThrowIfNull(facts);
         if (recipient is not { Address.Length: > 0 }) return new SendingVerdict.Ask(facts.IsMinor ? "no-guardian" : facts.Student is null ? "no-recipient" : "no-address");
         if (StopLaw.OfAddress(recipient.Address, facts.Bounced) is { } bounced) return bounced;
-        return !facts.Message.AtOnce && facts.Dates.IsQuiet(facts.Now) ? new SendingVerdict.Later(facts.Dates.NextMorning(facts.Now)) : null;
+        var hours = facts.Student is { } student && MessagePurposes.Of(facts.Message.Kind) != MessagePurpose.Office ? facts.Dates.For(student.Contact) : facts.Dates;
+        return !facts.Message.AtOnce && hours.IsQuiet(facts.Now) ? new SendingVerdict.Later(hours.AfterQuiet(facts.Now)) : null;
     }
 }

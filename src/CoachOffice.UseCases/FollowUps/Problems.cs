@@ -27,7 +27,6 @@ public static class Problems
         "no-letter" => "This kind of message has no letter in this edition of the program.",
         "no-sender" => "The practice has no sender address yet. Set it in the settings, then send it again.",
         SentUnknown => "The connection broke while it was on its way, so it may have arrived. Ask before you send it again; if it is there, say so here.",
-        AddressBounced => "Mail to this address came back for good. Correct the address, then send it again; if it is right, say so under \"How messages reach them\" on the student's page.",
         "recipient-refused" => "The mail server refused the address. Check it, then send it again.",
         "sender-refused" => "The mail server refused the practice's own address. Check the settings, then send it again.",
         "message-refused" => "The mail server refused the message.",
@@ -57,6 +56,9 @@ public static class Problems
 
     private static string OfStops(string code) => code switch
     {
+        AddressBounced => "Mail to this address came back for good. Correct the address, then send it again; if it is right, say so under \"How messages reach them\" on the student's page.",
+        "text-refused" => "The gateway for text messages refused it. Check the number, then send it again.",
+        "text-gateway-down" or "text-gateway-busy" => "The gateway for text messages could not take it.",
         MessagesStopped => "They asked for no more messages of this purpose.",
         PlansStopped => "They asked for no more plans by mail. Print the plan or hand over its link; when they ask for plans again, allow them on the student's page.",
         GuardianWithdrew => "The guardian withdrew, so nothing goes out. Speak with the guardian; when they agree again, say so on the student's page.",

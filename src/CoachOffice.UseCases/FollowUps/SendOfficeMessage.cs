@@ -2,13 +2,13 @@ using CoachOffice.Data;
 using CoachOffice.Data.FollowUps;
 using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Students;
-using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.FollowUps.Texts;
 using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.UseCases.FollowUps;
 
 /// <summary>Asks the family of a claimed message without a plan whether and to whom it goes; what does not go now is noted at once.</summary>
-public sealed class SendOfficeMessage(OfficeDb db, IOutbox outbox, OfficeLetters letters, MessageSurroundings around, PrivateLinks links)
+public sealed class SendOfficeMessage(OfficeDb db, IOutbox outbox, OfficeLetters letters, MessageSurroundings around, DepartureOf goes)
 {
     /// <summary>What decides about messages, read for all of them at once.</summary>
     public async Task<IReadOnlyDictionary<Guid, OfficeFacts>> Facts(IReadOnlyList<Message> messages, CancellationToken stop)
@@ -29,12 +29,6 @@ public sealed class SendOfficeMessage(OfficeDb db, IOutbox outbox, OfficeLetters
         });
     }
 
-    // Each mail carries its own way out, of its own purpose (RFC 8058).
-    private OfficeFacts WithStop(OfficeFacts facts) =>
-        facts.Student is { } student && MessagePurposes.MayBeStopped(facts.Message.Kind)
-            ? facts with { StopLink = new Uri($"{facts.Practice.PublicAddress}/stop/{links.MintStop(student.Id, MessagePurposes.Of(facts.Message.Kind))}") }
-            : facts;
-
     /// <summary>What came of it, or how it goes.</summary>
     public async Task<Preparation> Prepare(OfficeFacts facts, Sending sending, CancellationToken stop)
     {
@@ -43,7 +37,7 @@ public sealed class SendOfficeMessage(OfficeDb db, IOutbox outbox, OfficeLetters
         if (letters.Of(facts.Message.Kind) is not { } family) return Preparation.Ended(await outbox.Ask(sending, "no-letter", stop));
         var recipient = (MailRecipient?)null;
         var verdict = OfficeLaw.Before(facts, family.MayRepeat) ?? await family.MayGo(facts, stop);
-        if (verdict is SendingVerdict.Go) verdict = OfficeLaw.After(facts, recipient = await family.Recipient(facts, stop)) ?? verdict;
+        if (verdict is SendingVerdict.Go) verdict = OfficeLaw.After(facts, recipient = TextRoute.Reader(facts, family) ?? await family.Recipient(facts, stop)) ?? verdict;
         switch (verdict)
         {
             case SendingVerdict.Never never:
@@ -55,7 +49,7 @@ public sealed class SendOfficeMessage(OfficeDb db, IOutbox outbox, OfficeLetters
             case SendingVerdict.Ask ask:
                 return Preparation.Ended(await outbox.Ask(sending, ask.Problem, stop));
             default:
-                return Preparation.Of(new Departure(facts.Message, facts.Practice, family.MayRepeat, () => family.Write(WithStop(facts), recipient!, stop)));
+                return Preparation.Of(goes.By(family, facts, recipient!, stop));
         }
     }
 }

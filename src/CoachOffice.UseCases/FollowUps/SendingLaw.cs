@@ -41,7 +41,8 @@ public static class SendingLaw
     {
         if (facts.Message.AtOnce) return null;
         if (facts.Plan.RestartsOn is { } restart && restart > facts.Today) return new SendingVerdict.Later(facts.Dates.Morning(restart));
-        return facts.Dates.IsQuiet(facts.Now) ? new SendingVerdict.Later(facts.Dates.NextMorning(facts.Now)) : null;
+        var hours = facts.Dates.For(facts.Student.Contact);
+        return hours.IsQuiet(facts.Now) ? new SendingVerdict.Later(hours.AfterQuiet(facts.Now)) : null;
     }
 
     private static SendingVerdict? ByKind(SendingFacts facts) => facts.Message.Kind switch

@@ -15,7 +15,7 @@ using NodaTime;
 namespace CoachOffice.UseCases.Students;
 
 /// <summary>Everything outside the student's own row that a person could be known by, or that is about their body.</summary>
-public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media, FileTraces files, INewIds ids)
+public sealed class StudentTraces(OfficeDb db, MessageFiles letters, MediaFiles media, FileTraces files, INewIds ids)
 {
     private const string Erased = "student-erased";
 
@@ -145,16 +145,16 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
     private async Task<IReadOnlyList<string>> FromPayer(Student student, Instant now, CancellationToken stop)
     {
         var charged = await db.LedgerEntries.Where(e => e.StudentId == student.Id).Select(e => e.PayerId).Distinct().ToListAsync(stop);
-        var letters = new List<string>();
+        var paths = new List<string>();
         foreach (var id in charged.Concat(student.PayerId is { } own ? [own] : []).Distinct())
         {
             if (await db.Students.AnyAsync(s => s.PayerId == id && s.Id != student.Id && s.ErasedAt == null, stop)) continue;
             (await db.Payers.SingleAsync(p => p.Id == id, stop)).Erase(now);
-            letters.AddRange(await ToPayer(id, stop));
+            paths.AddRange(await ToPayer(id, stop));
         }
 
         await db.SaveChangesAsync(stop);
-        return letters;
+        return paths;
     }
 
     // Receipts in the post: those that wait are not sent any more, and letters kept as files name the payer.
@@ -166,7 +166,7 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         foreach (var message in messages) message.Skip(Erased);
         var came = messages.ConvertAll(m => m.Id);
         await db.MailBounces.Where(b => came.Contains(b.MessageId)).ExecuteDeleteAsync(stop);
-        return messages.Select(doors.FileOf);
+        return messages.SelectMany(letters.Of);
     }
 
     private async Task<IReadOnlyList<string>> FromMessages(StudentId id, CancellationToken stop)
@@ -175,6 +175,6 @@ public sealed class StudentTraces(OfficeDb db, MailDoors doors, MediaFiles media
         foreach (var message in messages) message.Skip(Erased);
         await db.SaveChangesAsync(stop);
         await db.Messages.Where(m => m.StudentId == id).ExecuteUpdateAsync(m => m.SetProperty(x => x.Reason, "").SetProperty(x => x.OwnWords, (string?)null), stop);
-        return [.. messages.Select(doors.FileOf)];
+        return [.. messages.SelectMany(letters.Of)];
     }
 }

@@ -26,7 +26,7 @@ public sealed class ErasableColumnsTests(SqliteOffice fixture) : IClassFixture<S
         "SheetSends.Content",
         "StoredDrafts.InputJson", "StoredDrafts.InputSha256", "StoredDrafts.Json",
         "StudentFiles.BroughtSha256", "StudentFiles.Name", "StudentFiles.Sha256",
-        "Students.Email", "Students.FamilyName", "Students.GivenName", "Students.Goals", "Students.Guardian", "Students.Kit", "Students.Limits", "Students.Notes", "Students.Phone", "Students.SearchText",
+        "Students.Contact", "Students.Email", "Students.FamilyName", "Students.GivenName", "Students.Goals", "Students.Guardian", "Students.Kit", "Students.Limits", "Students.Notes", "Students.Phone", "Students.SearchText",
     ];
 
     private static readonly string[] NeverAboutAStudent =

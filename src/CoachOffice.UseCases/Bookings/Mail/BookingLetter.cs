@@ -1,6 +1,7 @@
 using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Students;
 using CoachOffice.UseCases.FollowUps;
+using CoachOffice.UseCases.FollowUps.Texts;
 using MimeKit;
 
 namespace CoachOffice.UseCases.Bookings.Mail;
@@ -9,7 +10,7 @@ namespace CoachOffice.UseCases.Bookings.Mail;
 /// Invitations and cancellations (RFC 5546 by mail as in RFC 6047). What they say is looked up when they go: a booking changed twice in a minute is told
 /// once, as it stands. Sent twice they do no harm, as the calendar knows the same UID and SEQUENCE.
 /// </summary>
-public sealed class BookingLetter(ReadStudentLessons read, BookingSurroundings around, Letters letters) : IOfficeLetter
+public sealed class BookingLetter(ReadStudentLessons read, BookingSurroundings around, Letters letters) : ITextLetter
 {
     /// <inheritdoc/>
     public IReadOnlyList<MessageKind> Kinds { get; } = [MessageKind.BookingInvitation, MessageKind.BookingCancelled];
@@ -28,7 +29,7 @@ public sealed class BookingLetter(ReadStudentLessons read, BookingSurroundings a
 
         // Who has no address and just booked knows of it; who has to learn of a change is told by a person.
         var isNew = !cancels && about.All(l => l.Booking.Sequence == 0);
-        return facts.StudentsMail is null && isNew ? new SendingVerdict.Never(BookingProblems.NoMail) : new SendingVerdict.Go();
+        return facts.StudentsMail is null && WaysOfText.Number(facts) is null && isNew ? new SendingVerdict.Never(BookingProblems.NoMail) : new SendingVerdict.Go();
     }
 
     /// <inheritdoc/>
@@ -55,6 +56,18 @@ public sealed class BookingLetter(ReadStudentLessons read, BookingSurroundings a
         };
         var calendar = Invitations.Of(lessons, new InvitationFacts(facts, recipient, cancels));
         return MailForm.Of(letters.Render(facts.Message.Kind, said, facts.Words), OfficeEnvelopes.For(facts, recipient), calendar);
+    }
+
+    /// <inheritdoc/>
+    public async Task<string> Words(OfficeFacts facts, CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        var lessons = await read.For(facts.Message, stop) ?? throw new InvalidOperationException("The booking went away between two looks.");
+        var cancels = facts.Message.Kind == MessageKind.BookingCancelled;
+        var about = cancels ? lessons.Off(facts.Now) : lessons.On(facts.Now);
+        var more = about.Count == 1 ? "" : $" (and {about.Count - 1} more)";
+        var moved = !cancels && await read.WasTold(facts.Message, stop);
+        return around.InBrief(facts, $"lesson {(cancels ? "cancelled" : moved ? "moved" : "booked")}{more},", about[0]);
     }
 
     /// <inheritdoc/>

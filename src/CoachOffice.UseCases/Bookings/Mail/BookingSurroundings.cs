@@ -41,6 +41,14 @@ public sealed class BookingSurroundings(OfficeDb db, PrivateLinks links)
         };
     }
 
+    /// <summary>A note about the first of some lessons in a few words, with the link; for a telephone.</summary>
+    public string InBrief(OfficeFacts facts, string what, LessonFacts lesson)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        ArgumentNullException.ThrowIfNull(lesson);
+        return $"{CleanText.Line(facts.Practice.Name)}: {what} {BookingWords.When(lesson.Booking)}. {facts.Practice.PublicAddress}/v/{links.MintVisits(facts.Student!.Id, IssueVisitLink.Life)}";
+    }
+
     /// <summary>The practice's money.</summary>
     public static Currency CurrencyOf(OfficeFacts facts)
     {

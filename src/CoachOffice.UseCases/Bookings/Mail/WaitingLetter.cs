@@ -3,13 +3,14 @@ using CoachOffice.Domain.Bookings;
 using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Students;
 using CoachOffice.UseCases.FollowUps;
+using CoachOffice.UseCases.FollowUps.Texts;
 using Microsoft.EntityFrameworkCore;
 using MimeKit;
 
 namespace CoachOffice.UseCases.Bookings.Mail;
 
 /// <summary>Tells who waits that a place is kept for them, and until when.</summary>
-public sealed class WaitingLetter(OfficeDb db, ReadStudentLessons read, BookingSurroundings around, Letters letters) : IOfficeLetter
+public sealed class WaitingLetter(OfficeDb db, ReadStudentLessons read, BookingSurroundings around, Letters letters) : ITextLetter
 {
     /// <inheritdoc/>
     public IReadOnlyList<MessageKind> Kinds { get; } = [MessageKind.WaitingOffer];
@@ -45,6 +46,15 @@ public sealed class WaitingLetter(OfficeDb db, ReadStudentLessons read, BookingS
             Until = BookingWords.Moment(offer.OfferedUntil!.Value, lesson.Booking.Zone),
         };
         return MailForm.Of(letters.Render(facts.Message.Kind, said, facts.Words), OfficeEnvelopes.For(facts, recipient));
+    }
+
+    /// <inheritdoc/>
+    public async Task<string> Words(OfficeFacts facts, CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        var lessons = await read.For(facts.Message, stop);
+        if (lessons is null || await Offer(facts, stop) is not { } offer) throw new InvalidOperationException("The offer ended between two looks.");
+        return around.InBrief(facts, $"a place is free, kept until {BookingWords.Moment(offer.OfferedUntil!.Value, lessons.Lessons[0].Booking.Zone)}:", lessons.Lessons[0]);
     }
 
     /// <inheritdoc/>
