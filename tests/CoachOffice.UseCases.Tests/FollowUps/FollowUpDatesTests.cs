@@ -1,4 +1,5 @@
 using CoachOffice.Domain.Plans;
+using CoachOffice.Domain.Students;
 using CoachOffice.UseCases.FollowUps;
 using NodaTime;
 using NodaTime.Text;
@@ -129,4 +130,28 @@ public sealed class FollowUpDatesTests
 
     private static Instant Local(FollowUpDates dates, string local) =>
         LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm").Parse(local).Value.InZoneStrictly(dates.Zone).ToInstant();
+
+    // Own hours and an own clock: quiet from ten in the evening until ten in the morning in New York (UTC-5 in March before the 8th, 2026).
+    [Theory]
+    [InlineData("2026-03-05T14:00:00Z", true, "2026-03-05T15:00:00Z")]
+    [InlineData("2026-03-05T16:00:00Z", false, null)]
+    [InlineData("2026-03-06T04:00:00Z", true, "2026-03-06T15:00:00Z")]
+    public void A_student_may_have_hours_and_a_clock_of_their_own(string now, bool quiet, string? again)
+    {
+        var dates = new FollowUpDates(DateTimeZoneProviders.Tzdb["Europe/London"]).For(new ContactWishes { QuietFrom = 22, QuietUntil = 10, Zone = "America/New_York" });
+        var at = InstantPattern.General.Parse(now).Value;
+
+        Assert.Equal(quiet, dates.IsQuiet(at));
+        if (again is not null) Assert.Equal(again, InstantPattern.General.Format(dates.AfterQuiet(at)));
+    }
+
+    [Fact]
+    public void Quiet_hours_by_day_end_when_they_end()
+    {
+        var dates = new FollowUpDates(DateTimeZone.Utc).For(new ContactWishes { QuietFrom = 12, QuietUntil = 14 });
+
+        Assert.True(dates.IsQuiet(Instant.FromUtc(2026, 3, 5, 13, 0)));
+        Assert.False(dates.IsQuiet(Instant.FromUtc(2026, 3, 5, 3, 0)));
+        Assert.Equal(Instant.FromUtc(2026, 3, 5, 14, 0), dates.AfterQuiet(Instant.FromUtc(2026, 3, 5, 13, 0)));
+    }
 }

@@ -9,6 +9,6 @@ public static class WaysOfText
     public static string? Number(OfficeFacts facts)
     {
         ArgumentNullException.ThrowIfNull(facts);
-        return facts.Student is { Contact.AppointmentsByText: true } student && MessagePurposes.Of(facts.Message.Kind) == MessagePurpose.Appointments ? student.TextNumberOn(facts.Today) : null;
+        return facts.Student is { Contact.AppointmentsByText: true } student && MessagePurposes.Of(facts.Message.Kind) == MessagePurpose.Appointment ? student.TextNumberOn(facts.Today) : null;
     }
 }

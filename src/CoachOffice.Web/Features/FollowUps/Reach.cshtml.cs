@@ -11,7 +11,7 @@ using NodaTime;
 namespace CoachOffice.Web.Features.FollowUps;
 
 /// <summary>What may be sent to a student, and how it reaches them.</summary>
-public sealed class ReachModel(ReadReach read, AllowMessages allow, WithdrawGuardian withdraw, LetGuardianBack back, ForgetBounces forget) : OfficePage
+public sealed class ReachModel(ReadReach read, AllowMessages allow, GuardianWords guardian, ForgetBounces forget, KeepContact keep) : OfficePage
 {
     [BindProperty(SupportsGet = true)]
     public Guid Id { get; set; }
@@ -25,15 +25,29 @@ public sealed class ReachModel(ReadReach read, AllowMessages allow, WithdrawGuar
 
     public string Address => $"/students/{Id}/messages";
 
-    public async Task<IActionResult> OnGetAsync() => await Look() ? Page() : NotFound();
+    [BindProperty]
+    public ContactFields Contact { get; set; } = new();
+
+    public async Task<IActionResult> OnGetAsync()
+    {
+        if (!await Look()) return NotFound();
+        Contact = ContactFields.Of(View.Student.Contact);
+        return Page();
+    }
+
+    public async Task<IActionResult> OnPostContactAsync()
+    {
+        var read = Contact.Read();
+        return await After(read.TryGet(out var wishes) ? await keep.For(StudentId.From(Id), wishes, Actor) : Outcome<StudentId>.Refused(read.Refusals), "Messages reach them that way from now on.");
+    }
 
     public async Task<IActionResult> OnPostAllowAsync() => Terms.TryParse<MessagePurpose>(What, out var purpose)
         ? await After(await allow.For(StudentId.From(Id), purpose, Actor), "They are sent again from now on. What was left out meanwhile stays left out.")
         : NotFound();
 
-    public async Task<IActionResult> OnPostWithdrawAsync() => await After(await withdraw.Of(StudentId.From(Id), Actor), "Nothing goes out about this student any more.");
+    public async Task<IActionResult> OnPostWithdrawAsync() => await After(await guardian.Withdraws.Of(StudentId.From(Id), Actor), "Nothing goes out about this student any more.");
 
-    public async Task<IActionResult> OnPostAgreeAsync() => await After(await back.For(StudentId.From(Id), Actor), "Messages go to the guardian again from now on.");
+    public async Task<IActionResult> OnPostAgreeAsync() => await After(await guardian.Returns.For(StudentId.From(Id), Actor), "Messages go to the guardian again from now on.");
 
     public async Task<IActionResult> OnPostRightAsync()
     {
@@ -44,7 +58,9 @@ public sealed class ReachModel(ReadReach read, AllowMessages allow, WithdrawGuar
     private async Task<IActionResult> After(Outcome<StudentId> outcome, string sentence)
     {
         if (outcome.Succeeded) return Done(Address, sentence);
-        return await Look() ? Refuse(outcome.Refusals, "") : NotFound();
+        if (!await Look()) return NotFound();
+        if (Contact.By is null) Contact = ContactFields.Of(View.Student.Contact);
+        return Refuse(outcome.Refusals, "Contact.");
     }
 
     private async Task<bool> Look()
