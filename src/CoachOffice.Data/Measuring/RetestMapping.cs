@@ -14,6 +14,7 @@ internal sealed class RetestMapping : IEntityTypeConfiguration<Retest>
     {
         builder.ToTable("Retests");
         builder.Property(r => r.Fault).HasMaxLength(90);
+        builder.Property(r => r.Answer).HasMaxLength(400);
         builder.Property(r => r.Verdict).AsJson();
         builder.HasOne<Student>().WithMany().HasForeignKey(r => r.StudentId);
         builder.HasOne<Plan>().WithMany().HasForeignKey(r => r.PlanId);

@@ -35,6 +35,14 @@ public sealed class Retest
     /// <summary>The lesson record that answered it.</summary>
     public LessonId? LessonId { get; private set; }
 
+    /// <summary>Readings the student sent, one a swing with its unit, until a coach looked at them and judged; empty without any.</summary>
+    public string Answer { get; private set; } = "";
+
+    /// <summary>The day of the swings the student read.</summary>
+    public LocalDate? AnsweredOn { get; private set; }
+
+    public Instant? AnsweredAt { get; private set; }
+
     /// <summary>The verdict, once there is one.</summary>
     public KeptVerdict? Verdict { get; private set; }
 
@@ -53,6 +61,9 @@ public sealed class Retest
 
     /// <summary>Puts it off.</summary>
     public void MoveTo(LocalDate day) => DueOn = day;
+
+    /// <summary>The student took the reading themselves; it waits for the coach's look. Sent again it takes the place of what was sent.</summary>
+    public void TakeAnswer(string readings, LocalDate on, Instant now) => (Answer, AnsweredOn, AnsweredAt) = (readings, on, now);
 
     /// <summary>Readings are being taken.</summary>
     public void Begin(LessonId lesson) => (Status, LessonId) = (RetestStatus.InProgress, lesson);

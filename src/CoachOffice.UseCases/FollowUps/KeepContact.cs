@@ -33,7 +33,7 @@ public sealed class KeepContact(OfficeDb db, AuditTrail trail, PracticeClock clo
             yield return new Refusal("contact-number", "Text messages need a phone number with its country's code, such as +44 1632 960001; for a student under 18 the guardian's. Change it among the details first.", "By");
         var (from, until) = (wishes.QuietFrom, wishes.QuietUntil);
         if (from is < 0 or > LastHour || until is < 0 or > LastHour) yield return new Refusal("contact-hour", "Hours go from 0 to 23.", "From");
-        if (from is null != until is null || (from is not null && from == until)) yield return new Refusal("contact-quiet", "Give two different hours, from and until, or leave both empty for the practice's night.", "From");
+        if ((from is null) != (until is null) || (from is not null && from == until)) yield return new Refusal("contact-quiet", "Give two different hours, from and until, or leave both empty for the practice's night.", "From");
         if (wishes.Zone.Length > 0 && DateTimeZoneProviders.Tzdb.GetZoneOrNull(wishes.Zone) is null) yield return new Refusal("contact-zone", "Pick a time zone from the list.", "Zone");
     }
 }

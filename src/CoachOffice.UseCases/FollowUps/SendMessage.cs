@@ -1,6 +1,7 @@
 using CoachOffice.Data;
 using CoachOffice.Data.FollowUps;
 using CoachOffice.Domain.FollowUps;
+using CoachOffice.UseCases.Measuring.Answers;
 using CoachOffice.UseCases.Plans;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
@@ -34,8 +35,12 @@ public sealed class SendMessage(OfficeDb db, IOutbox outbox, WriteLetter write)
     private Departure Go(SendingFacts facts, CancellationToken stop) =>
         new(facts.Message, facts.Practice, facts.Message.Kind != MessageKind.PlanDelivery, () => write.Of(facts, stop))
         {
-            AfterSent = facts.Message.Kind != MessageKind.PracticeNudge ? null
-                : services => services.GetRequiredService<Encouraging>().AfterNote(facts.Plan, facts.Today, facts.Unanswered + 1, CancellationToken.None),
+            AfterSent = facts.Message.Kind switch
+            {
+                MessageKind.PracticeNudge => services => services.GetRequiredService<Encouraging>().AfterNote(facts.Plan, facts.Today, facts.Unanswered + 1, CancellationToken.None),
+                MessageKind.RetestPrompt => services => services.GetRequiredService<PromptAgain>().After(facts, CancellationToken.None),
+                _ => null,
+            },
         };
 
     // The day of the re-test goes with its prompt.

@@ -26,7 +26,7 @@ public static class SendingLaw
         if (!inHand) return new SendingVerdict.Never("plan-not-active");
         if (facts.Student.ErasedAt is not null || facts.Student.ArchivedAt is not null) return new SendingVerdict.Never("student-archived");
         if (facts.Message.Kind == MessageKind.PlanDelivery) return null;
-        return MessageTraits.IsEncouragement(facts.Message.Kind) || facts.Look is not null ? null : new SendingVerdict.Never("answered");
+        return MessageTraits.IsEncouragement(facts.Message.Kind) || facts.Look is { AnsweredAt: null } ? null : new SendingVerdict.Never("answered");
     }
 
     // A plan is not sent twice by guess; a second note does no harm.

@@ -83,7 +83,7 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock,
         if (due.Count < most) due.AddRange((await PutOff(today, stop)).Take(most - due.Count));
         if (due.Count == 0) return [];
         var book = await books.InForce(stop);
-        return [.. due.Select(d => new TodayRetest(d.Id, d.StudentId, d.Name, FaultWords.Measure(book, FaultId.Parse(d.Fault)), d.Ended ?? d.DueOn, d.IsSecondLook) { RestFirst = d.DueOn > today })];
+        return [.. due.Select(d => new TodayRetest(d.Id, d.StudentId, d.Name, FaultWords.Measure(book, FaultId.Parse(d.Fault)), d.Ended ?? d.DueOn, d.IsSecondLook) { RestFirst = d.DueOn > today, Answered = d.Answered, Asked = d.Asked })];
     }
 
     private static readonly CompiledQueryOfTwo<LocalDate, int, WaitingLook> Due = new((db, today, most) =>
@@ -92,7 +92,12 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock,
          join plan in db.Plans on look.PlanId equals plan.Id
          where look.Status == RetestStatus.Ready && look.DueOn <= today && student.ArchivedAt == null && (plan.Status == PlanStatus.Active || plan.Status == PlanStatus.Completed)
          orderby look.DueOn, look.Id
-         select new WaitingLook(look.Id, look.StudentId, (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, null) { IsSecondLook = look.IsSecondLook }).Take(most));
+         select new WaitingLook(look.Id, look.StudentId, (student.GivenName + " " + student.FamilyName).Trim(), look.Fault, look.DueOn, null)
+         {
+             IsSecondLook = look.IsSecondLook,
+             Answered = look.AnsweredAt != null,
+             Asked = db.Messages.Count(m => m.PlanId == look.PlanId && m.Kind == MessageKind.RetestPrompt && m.State == MessageState.Sent && m.SubjectId == look.Id),
+         }).Take(most));
 
     private static readonly CompiledQuery<LocalDate, PlanId> PractisedSince = new((db, day) => db.CheckIns.Where(c => c.PracticedOn >= day).Select(c => c.PlanId).Take(1));
 
@@ -135,5 +140,9 @@ public sealed class TodayPage(OfficeDb db, PlanBooks books, PracticeClock clock,
     private sealed record WaitingLook(Guid Id, StudentId StudentId, string Name, string Fault, LocalDate DueOn, LocalDate? Ended)
     {
         public bool IsSecondLook { get; init; }
+
+        public bool Answered { get; init; }
+
+        public int Asked { get; init; }
     }
 }

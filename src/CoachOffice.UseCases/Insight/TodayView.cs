@@ -65,6 +65,12 @@ public sealed record TodayRetest(Guid Id, StudentId StudentId, string StudentNam
 {
     /// <summary>The student practises so often that no day of rest has come since the stage's end: one wants asking for.</summary>
     public bool RestFirst { get; init; }
+
+    /// <summary>The student sent a reading that waits for a look.</summary>
+    public bool Answered { get; init; }
+
+    /// <summary>How often the student was asked.</summary>
+    public int Asked { get; init; }
 }
 
 /// <summary>A message that did not go.</summary>

@@ -52,6 +52,8 @@ public sealed class RetestPage(OfficeDb db, Baselines baselines, ReadPractice pr
             Begun = plan.Stages.FirstOrDefault(s => s.Fault == look.Fault && s.Status == StageStatus.Current && s.Id != stage.Id)?.Stage,
             NextLookOn = await NextLook(look, stop),
             Fields = await Fields(baseline, look, plan, stop),
+            Answer = look.Answer,
+            AnsweredOn = look.AnsweredOn,
             Verdict = look.Verdict,
             AnsweredBy = look.LessonId,
         };

@@ -58,6 +58,12 @@ public sealed record RetestView
     /// <summary>The measure asked for first, then the lesson's others.</summary>
     public required IReadOnlyList<SheetField> Fields { get; init; }
 
+    /// <summary>What the student read and sent, as it stands in the field; empty without anything.</summary>
+    public string Answer { get; init; } = "";
+
+    /// <summary>The day of the student's swings.</summary>
+    public LocalDate? AnsweredOn { get; init; }
+
     public KeptVerdict? Verdict { get; init; }
 
     public LessonId? AnsweredBy { get; init; }

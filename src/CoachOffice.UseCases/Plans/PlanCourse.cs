@@ -57,7 +57,7 @@ public sealed class PlanCourse(OfficeDb db, PlanMessages messages, PlanBooks boo
     {
         ArgumentNullException.ThrowIfNull(plan);
         var (dates, last, taught) = (await days.Dates(stop), await days.Last(plan.Id, stop), await days.Taught(plan.StudentId, stop));
-        foreach (var look in await db.Retests.Where(r => r.PlanId == plan.Id && r.Status == RetestStatus.Ready && !r.IsSecondLook).ToListAsync(stop))
+        foreach (var look in await db.Retests.Where(r => r.PlanId == plan.Id && r.Status == RetestStatus.Ready && !r.IsSecondLook && r.AnsweredAt == null).ToListAsync(stop))
         {
             var end = plan.Stages.Single(s => s.Id == look.StageId).DueOn ?? look.DueOn;
             await MoveTo(look, dates.RetestDay(end, last, taught), dates, stop);

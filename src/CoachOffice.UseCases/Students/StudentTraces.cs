@@ -138,6 +138,7 @@ public sealed class StudentTraces(OfficeDb db, MessageFiles letters, MediaFiles 
         var open = await db.Retests.Where(r => r.StudentId == id && (r.Status == RetestStatus.Ready || r.Status == RetestStatus.InProgress)).ToListAsync(stop);
         foreach (var retest in open) retest.Cancel(now);
         await db.SaveChangesAsync(stop);
+        await db.Retests.Where(r => r.StudentId == id).ExecuteUpdateAsync(r => r.SetProperty(x => x.Answer, ""), stop);
     }
 
     // A household's payer stays while they pay for somebody else who is still here. The ledger and the documents stay as they are: tax law asks to keep

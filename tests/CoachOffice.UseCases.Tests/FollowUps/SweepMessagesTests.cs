@@ -110,7 +110,7 @@ public abstract class SweepMessagesTests(OfficeFixture fixture)
         Assert.Equal(new LocalDate(2026, 3, 10), (await scene.Looks()).Single().DueOn);
         scene.At(3, 10);
         await scene.Sweep();
-        Assert.Equal(MessageState.Sent, (await scene.Messages()).Single(m => m.Kind == MessageKind.RetestPrompt).State);
+        Assert.Equal([MessageState.Sent, MessageState.Waiting], (await scene.Messages()).Where(m => m.Kind == MessageKind.RetestPrompt).Select(m => m.State));
     }
 
     [Fact]

@@ -23,6 +23,7 @@ public sealed class ErasableColumnsTests(SqliteOffice fixture) : IClassFixture<S
         "PlanStages.Drills", "PlanStages.Gate",
         "Plans.HoldReason", "Plans.IfThen", "Plans.Message",
         "RemoteReviews.BallFlight", "RemoteReviews.Felt", "RemoteReviews.Numbers",
+        "Retests.Answer",
         "SheetSends.Content",
         "StoredDrafts.InputJson", "StoredDrafts.InputSha256", "StoredDrafts.Json",
         "StudentFiles.BroughtSha256", "StudentFiles.Name", "StudentFiles.Sha256",

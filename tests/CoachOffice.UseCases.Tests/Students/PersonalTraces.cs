@@ -25,7 +25,7 @@ internal static class PersonalTraces
         db.AddRange(
             EditOf(plan, ids, now),
             CheckInOf(plan, ids, now),
-            Retest.Ask(ids.Next(), plan, plan.Stages[0], new LocalDate(2026, 3, 20), false),
+            Answered(Retest.Ask(ids.Next(), plan, plan.Stages[0], new LocalDate(2026, 3, 20), false), now),
             Message.Due(ids.Next(), NudgeOf(plan, now), now));
         db.Add(MailBounce.Of(ids.Next(), db.Messages.Local.First(), "zebulon@example.org", "5.1.1", now));
         db.Add(MediaConsent.Give(ids.Next(), plan.StudentId, "Zebulon's mother", new LocalDate(2026, 3, 1), lesson.CoachId, now));
@@ -36,6 +36,12 @@ internal static class PersonalTraces
         var draft = await db.StoredDrafts.SingleAsync(d => d.Id == plan.DraftId);
         db.Entry(draft).State = EntityState.Detached;
         db.Add(draft with { Id = DraftId.From(ids.Next()), Json = "{\"said\":\"Zebulon\"}", InputJson = "{\"student\":\"Zebulon\"}" });
+    }
+
+    private static Retest Answered(Retest look, Instant now)
+    {
+        look.TakeAnswer("Zebulon: 12", new LocalDate(2026, 3, 20), now);
+        return look;
     }
 
     private static async Task PayBy(OfficeDb db, StudentId id, SeededIds ids, Instant now)

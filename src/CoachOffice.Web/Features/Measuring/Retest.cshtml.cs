@@ -1,4 +1,5 @@
 using CoachOffice.Domain;
+using CoachOffice.Domain.Measuring;
 using CoachOffice.UseCases;
 using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Lessons;
@@ -61,9 +62,16 @@ public sealed class RetestModel(RetestPage page, RecordRetest record, ReadPracti
     {
         if (await page.Of(id) is not { } view) return NotFound();
         View = view;
+        typed ??= Answered(view);
+        if (typed is not null) Sheet = typed;
         Rows = [.. view.Fields.Select(f => typed is null ? SheetRow.Kept(f) : SheetRow.Typed(f, typed))];
         Units = UnitText.Of(await practice.Now());
         if (typed is null) Sheet = new SheetInput { Version = view.Version, HeldOn = DayEntry.Text(await clock.Today()) };
         return Page();
     }
+
+    // What the student sent stands in the field for the coach to look at; nothing of it counts before it is judged.
+    private static SheetInput? Answered(RetestView view) => view is { Answer.Length: > 0, AnsweredOn: { } on, Status: RetestStatus.Ready }
+        ? new SheetInput { Version = view.Version, HeldOn = DayEntry.Text(on), Readings = { [view.Fields[0].Measure.Id.Value] = view.Answer } }
+        : null;
 }
