@@ -2,6 +2,7 @@ using CoachOffice.Benchmarks.Calendar;
 using CoachOffice.Benchmarks.Charts;
 using CoachOffice.Benchmarks.Drafting;
 using CoachOffice.Benchmarks.Engine;
+using CoachOffice.Benchmarks.Mail;
 using CoachOffice.Benchmarks.Pages;
 using CoachOffice.Benchmarks.Radar;
 using CoachOffice.Benchmarks.Replay;
@@ -26,6 +27,7 @@ internal static class Choice
         ("charts", ChartsBenchmark.Run),
         ("replay", ReplayBenchmark.Run),
         ("radar", RadarBenchmark.Run),
+        ("mail", MailBenchmark.Run),
     ];
 
     public static async Task<int> Run(string[] args, TextWriter output)

@@ -16,6 +16,9 @@ internal sealed class MessageMapping : IEntityTypeConfiguration<Message>
         builder.HasIndex(m => m.OnceKey).IsUnique();
         builder.HasIndex(m => new { m.State, m.DueAt });
 
+        // The order of the claim, so that it reads no more of what is due than it takes.
+        builder.HasIndex(m => new { m.State, m.Attempts, m.DueAt, m.Id });
+
         // Who has been silent through two encouragements is asked on every first page: each index answers its half alone.
         builder.HasIndex(m => new { m.Kind, m.State, m.DueAt, m.PlanId });
         builder.HasIndex(m => new { m.PlanId, m.Kind, m.State, m.SentAt });

@@ -14,11 +14,14 @@ internal sealed class OpenOffice : IAsyncDisposable
 
     /// <param name="folder">The data folder.</param>
     /// <param name="rules">Other rules than the shipped ones.</param>
-    public OpenOffice(string folder, ShippedRules? rules = null)
+    /// <param name="time">Another clock than the machine's.</param>
+    /// <param name="settings">What differs from the office's own settings.</param>
+    public OpenOffice(string folder, ShippedRules? rules = null, TimeProvider? time = null, IReadOnlyDictionary<string, string?>? settings = null)
     {
-        var configuration = new ConfigurationBuilder().Build();
+        var configuration = new ConfigurationBuilder().AddInMemoryCollection(settings ?? new Dictionary<string, string?>(StringComparer.Ordinal)).Build();
         var services = new ServiceCollection().AddSingleton<IConfiguration>(configuration).AddSingleton(DataFolder.At(folder));
         if (rules is not null) services.AddSingleton(rules);
+        if (time is not null) services.AddSingleton(time);
         _services = services.AddCoachOffice(configuration).BuildServiceProvider();
     }
 
