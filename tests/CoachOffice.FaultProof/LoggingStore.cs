@@ -8,7 +8,7 @@ using SmtpServer.Storage;
 namespace CoachOffice.FaultProof;
 
 /// <summary>Takes mail by writing its Message-ID as a line of a file, flushed to the disk before anything is answered.</summary>
-internal sealed class LoggingStore(string log) : MessageStore, IDisposable
+internal sealed class LoggingStore(string log) : MessageStore
 {
     private readonly FileStream _file = new(log, FileMode.Append, FileAccess.Write, FileShare.Read);
     private readonly Lock _one = new();
@@ -48,7 +48,8 @@ internal sealed class LoggingStore(string log) : MessageStore, IDisposable
         }
     }
 
-    public void Dispose() => _file.Dispose();
+    /// <summary>Not by disposing: the library disposes of a store after every message.</summary>
+    public void Close() => _file.Dispose();
 
     private async Task<SmtpResponse> Answer(ISessionContext context, ReadOnlySequence<byte> buffer, CancellationToken cancellationToken)
     {

@@ -11,7 +11,7 @@ internal static class MailServerProgram
 {
     public static async Task Run(string log, TextReader commands, TextWriter answers)
     {
-        using var store = new LoggingStore(log);
+        var store = new LoggingStore(log);
         var port = FreePort();
         var options = new SmtpServerOptionsBuilder().ServerName("localhost").Endpoint(e => e.Endpoint(new IPEndPoint(IPAddress.Loopback, port))).Build();
         var services = new ServiceProvider();
@@ -29,6 +29,7 @@ internal static class MailServerProgram
 
         await end.CancelAsync();
         await running.ContinueWith(static _ => { }, TaskScheduler.Default);
+        store.Close();
     }
 
     private static int FreePort()

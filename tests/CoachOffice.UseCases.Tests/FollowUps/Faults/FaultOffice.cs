@@ -13,11 +13,14 @@ namespace CoachOffice.UseCases.Tests.FollowUps.Faults;
 internal sealed class FaultOffice : IAsyncDisposable
 {
     /// <summary>What goes out may take this long here; leases are five times it.</summary>
-    public const int TimeoutSeconds = 4;
+    public const int TimeoutSeconds = 6;
+
+    /// <summary>What a dead node held is free after this.</summary>
+    public static readonly TimeSpan Lease = TimeSpan.FromSeconds(5 * TimeoutSeconds + 1);
 
     private static readonly DateTimeOffset Morning = new(2026, 3, 20, 10, 0, 0, TimeSpan.Zero);
     private static readonly TimeSpan Look = TimeSpan.FromMilliseconds(2);
-    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(5);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 
     private readonly long _began = Stopwatch.GetTimestamp();
     private readonly TestOffice _office;

@@ -27,6 +27,7 @@ public abstract class KilledNodeTests(OfficeFixture fixture, ITestOutputHelper o
             await node.Kill();
             kills.Add(await Record(office, taken));
             taken = (await office.Accepted()).Count;
+            await office.Jump(FaultOffice.Lease);
         }
 
         var last = await office.Node();
