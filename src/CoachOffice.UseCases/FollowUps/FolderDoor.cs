@@ -12,7 +12,7 @@ internal sealed class FolderDoor(string folder) : IMailDoor
             Directory.CreateDirectory(folder);
             var name = NameOf(mail);
             var half = Path.Combine(folder, $".{name}.part");
-            await mail.WriteToAsync(half, cancellationToken);
+            await mail.WriteToAsync(half, CancellationToken.None);
             File.Move(half, Path.Combine(folder, name), overwrite: true);
             return Handover.Taken;
         }

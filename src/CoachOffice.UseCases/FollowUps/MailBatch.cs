@@ -47,7 +47,7 @@ public sealed class MailBatch(OfficeDb db, IOutbox outbox, ClaimedMessages claim
     public async Task<SweepResult> Deliver(CancellationToken stop)
     {
         var result = SweepResult.Nothing;
-        await db.Database.OpenConnectionAsync(stop);
+        await db.Database.OpenConnectionAsync(CancellationToken.None);
         while (!stop.IsCancellationRequested && !result.EndsEarly && _items.TryPeek(out var item))
         {
             result = result.With(item.Over ?? await Send(item, stop));
@@ -67,12 +67,13 @@ public sealed class MailBatch(OfficeDb db, IOutbox outbox, ClaimedMessages claim
         await dispatch.Forget([.. left.SelectMany(i => i.Mail?.Links ?? [])], CancellationToken.None);
     }
 
+    // Stopping takes effect between two messages and while connecting: one that is begun is brought to its end.
     private async Task<SendingResult> Send(BatchItem item, CancellationToken stop)
     {
         var now = clock.GetCurrentInstant();
-        if (now + _times.NeededToSend > _leaseUntil) await outbox.Renew(_owner, _leaseUntil = now + _times.Lease, stop);
+        if (now + _times.NeededToSend > _leaseUntil) await outbox.Renew(_owner, _leaseUntil = now + _times.Lease, CancellationToken.None);
         var sending = new Sending(item.Message.Id, _owner, now);
-        if (item.Waits) item = (await claimed.Prepare([item.Message], sending, stop))[0];
+        if (item.Waits) item = (await claimed.Prepare([item.Message], sending, CancellationToken.None))[0];
         return item.Over ?? await dispatch.HandOver(item.Mail!, sending, stop);
     }
 }

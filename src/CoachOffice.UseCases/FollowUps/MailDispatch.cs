@@ -42,10 +42,10 @@ public sealed class MailDispatch(OfficeDb db, IOutbox outbox, MailDoors doors, U
         var departure = written.Departure;
 
         // What may not be repeated by guess has to be known to have begun; for the others lease and Message-ID do.
-        var wanted = departure.MayRepeat ? await outbox.IsStillWanted(sending, stop) : await outbox.MarkBegun(sending, stop);
+        var wanted = departure.MayRepeat ? await outbox.IsStillWanted(sending, CancellationToken.None) : await outbox.MarkBegun(sending, CancellationToken.None);
         if (!wanted)
         {
-            await Forget(written.Links, stop);
+            await Forget(written.Links, CancellationToken.None);
             return SendingResult.PutOff;
         }
 

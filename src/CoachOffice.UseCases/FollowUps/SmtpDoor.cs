@@ -18,7 +18,7 @@ internal sealed class SmtpDoor(MailSettings settings, TimeProvider time) : IMail
 
     public async Task<Handover> HandOver(MimeMessage mail, CancellationToken cancellationToken)
     {
-        await _one.WaitAsync(cancellationToken);
+        await _one.WaitAsync(CancellationToken.None);
         try
         {
             if (!_rate.Take()) return new Handover(HandoverResult.NotNow, "mail-rate");

@@ -46,6 +46,27 @@ public abstract class MailBatchTests(OfficeFixture fixture)
     }
 
     [Fact]
+    public async Task A_program_that_stops_brings_one_message_to_its_end_and_gives_the_others_back_as_new()
+    {
+        await using var server = new MailServer(MailServer.FreePort());
+        using var stop = new CancellationTokenSource();
+        var office = await Office(server.Port);
+        for (var n = 0; n < 3; n++) await Scene.Approved(office, AStudent.Named($"Pupil{n}", "Marsh"));
+        server.OnMessage = async _ =>
+        {
+            await stop.CancelAsync();
+            return SmtpResponse.Ok;
+        };
+
+        Assert.Equal(1, (await office.Do((SweepMessages sweep) => sweep.Once(stop.Token))).Sent);
+
+        var waiting = await office.Read(db => db.Messages.Where(m => m.Kind == MessageKind.PlanDelivery && m.State == MessageState.Waiting).ToListAsync());
+        Assert.Equal([(0, null, null), (0, null, null)], waiting.Select(m => (m.Attempts, m.ClaimedBy, m.SendingAt)));
+        Assert.Equal(2, await office.Read(db => db.PrivateLinks.CountAsync()));
+        Assert.Equal(2, (await Sweep(office)).Sent);
+    }
+
+    [Fact]
     public async Task Two_for_one_student_due_together_see_each_other()
     {
         await using var server = new MailServer(MailServer.FreePort());
