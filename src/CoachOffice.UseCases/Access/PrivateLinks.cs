@@ -15,6 +15,11 @@ public sealed class PrivateLinks(OfficeDb db, INewIds ids, IClock clock, CheckLi
     // Who finds an old mail may still stop what comes today.
     private static readonly Duration StopLife = Duration.FromDays(730);
 
+    private readonly List<PrivateLink> _issued = [];
+
+    /// <summary>Those minted in this scope, in order.</summary>
+    internal IReadOnlyList<PrivateLink> Issued => _issued;
+
     /// <summary>A new token (256 random bits, base64url). The row is added to the caller's transaction; the token itself is kept nowhere.</summary>
     public async Task<string> Mint(PlanId plan, Duration life, LinkPurpose purpose = LinkPurpose.Plan, CancellationToken stop = default)
     {
@@ -56,7 +61,7 @@ public sealed class PrivateLinks(OfficeDb db, INewIds ids, IClock clock, CheckLi
     {
         var (token, sha256) = LinkTokens.New();
         var now = clock.GetCurrentInstant();
-        db.PrivateLinks.Add(PrivateLink.IssueStop(ids.Next(), sha256, student, purpose, new Interval(now, now + StopLife)));
+        Keep(PrivateLink.IssueStop(ids.Next(), sha256, student, purpose, new Interval(now, now + StopLife)));
         return token;
     }
 
@@ -74,8 +79,14 @@ public sealed class PrivateLinks(OfficeDb db, INewIds ids, IClock clock, CheckLi
     {
         var (token, sha256) = LinkTokens.New();
         var now = clock.GetCurrentInstant();
-        db.PrivateLinks.Add(PrivateLink.Issue(ids.Next(), sha256, student, plan, new Interval(now, now + life), purpose));
+        Keep(PrivateLink.Issue(ids.Next(), sha256, student, plan, new Interval(now, now + life), purpose));
         return token;
+    }
+
+    private void Keep(PrivateLink link)
+    {
+        db.PrivateLinks.Add(link);
+        _issued.Add(link);
     }
 
     private async Task<Guid?> Find(string token, LinkPurpose purpose, CancellationToken stop)

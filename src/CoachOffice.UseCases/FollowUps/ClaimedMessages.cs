@@ -2,7 +2,6 @@ using System.Data.Common;
 using CoachOffice.Data;
 using CoachOffice.Data.FollowUps;
 using CoachOffice.Domain.FollowUps;
-using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Logging;
 
 namespace CoachOffice.UseCases.FollowUps;
@@ -19,7 +18,7 @@ public sealed partial class ClaimedMessages(OfficeDb db, IOutbox outbox, Message
         await facts.Read(messages, stop);
         var items = new List<BatchItem>(messages.Count);
         foreach (var message in messages) items.Add(await One(message, sending with { MessageId = message.Id }, stop));
-        await db.SaveChangesAsync(stop);
+        await dispatch.KeepLinks(stop);
         db.ChangeTracker.Clear();
         return items;
     }

@@ -64,7 +64,7 @@ public sealed class MailBatch(OfficeDb db, IOutbox outbox, ClaimedMessages claim
         _items.Clear();
         if (left.Count == 0) return;
         await outbox.GiveBack([.. left.Select(i => i.Message.Id)], _owner, CancellationToken.None);
-        await dispatch.Forget([.. left.SelectMany(i => i.Mail?.Links ?? [])], CancellationToken.None);
+        await dispatch.Forget([.. left.SelectMany(i => i.Mail?.Links ?? [])]);
     }
 
     // Stopping takes effect between two messages and while connecting: one that is begun is brought to its end.

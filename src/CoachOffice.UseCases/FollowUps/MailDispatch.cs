@@ -1,14 +1,11 @@
-using CoachOffice.Data;
 using CoachOffice.Data.FollowUps;
-using CoachOffice.Domain.Access;
 using CoachOffice.Domain.FollowUps;
-using Microsoft.EntityFrameworkCore;
 using NodaTime;
 
 namespace CoachOffice.UseCases.FollowUps;
 
 /// <summary>The last stretch every mail goes: written, looked at once more, handed over, and what came of it noted.</summary>
-public sealed class MailDispatch(OfficeDb db, IOutbox outbox, MailDoors doors, UnnotedMail unnoted, IServiceProvider services)
+public sealed class MailDispatch(IOutbox outbox, MailDoors doors, MintedLinks links, UnnotedMail unnoted, IServiceProvider services)
 {
     /// <summary>So many attempts, then a person looks.</summary>
     public const int MostAttempts = 5;
@@ -20,16 +17,15 @@ public sealed class MailDispatch(OfficeDb db, IOutbox outbox, MailDoors doors, U
     {
         ArgumentNullException.ThrowIfNull(departure);
         if (departure.Door is null && doors.LeavesBySmtp(departure.Practice) && departure.Practice.MailFrom.Length == 0) return null;
-        var before = Minted().ToHashSet();
         try
         {
             var mail = await departure.Write();
             if (departure.Door is null) doors.Seal(departure.Practice, mail);
-            return new WrittenMail(departure, mail, [.. Minted().Where(id => !before.Contains(id))]);
+            return new WrittenMail(departure, mail, links.Latest());
         }
         catch
         {
-            foreach (var link in db.PrivateLinks.Local.Where(l => !before.Contains(l.Id)).ToList()) db.Entry(link).State = EntityState.Detached;
+            links.DropLatest();
             throw;
         }
     }
@@ -45,7 +41,7 @@ public sealed class MailDispatch(OfficeDb db, IOutbox outbox, MailDoors doors, U
         var wanted = departure.MayRepeat ? await outbox.IsStillWanted(sending, CancellationToken.None) : await outbox.MarkBegun(sending, CancellationToken.None);
         if (!wanted)
         {
-            await Forget(written.Links, CancellationToken.None);
+            await Forget(written.Links);
             return SendingResult.PutOff;
         }
 
@@ -65,16 +61,16 @@ public sealed class MailDispatch(OfficeDb db, IOutbox outbox, MailDoors doors, U
         return again is null ? SendingResult.NeedsAttention : SendingResult.TriedAgainLater;
     }
 
-    /// <summary>A link nobody can have received opens nothing.</summary>
-    public async Task Forget(IReadOnlyList<Guid> minted, CancellationToken stop)
-    {
-        if (minted.Count > 0) await db.PrivateLinks.Where(l => minted.Contains(l.Id)).ExecuteDeleteAsync(stop);
-    }
+    /// <summary>Keeps the links of what was written.</summary>
+    public Task KeepLinks(CancellationToken stop) => links.Save(stop);
+
+    /// <summary>Links of what will not be handed over.</summary>
+    public Task Forget(IReadOnlyList<Guid> minted) => links.Forget(minted, CancellationToken.None);
 
     // What is known now is noted even when the program is being stopped.
     private async Task<SendingResult> NoteTrouble(WrittenMail written, Sending sending, Handover handover)
     {
-        if (handover.Result != HandoverResult.Unknown) await Forget(written.Links, CancellationToken.None);
+        if (handover.Result != HandoverResult.Unknown) await Forget(written.Links);
         if (handover.Result == HandoverResult.NotNow)
         {
             await outbox.GiveBack([sending.MessageId], sending.Owner, CancellationToken.None);
@@ -88,6 +84,4 @@ public sealed class MailDispatch(OfficeDb db, IOutbox outbox, MailDoors doors, U
     }
 
     private static Instant? Again(Message message, Sending sending) => message.Attempts < MostAttempts ? sending.Now + Waits[message.Attempts - 1] : null;
-
-    private IEnumerable<Guid> Minted() => db.PrivateLinks.Local.Select(l => l.Id);
 }

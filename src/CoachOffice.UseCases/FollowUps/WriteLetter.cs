@@ -36,7 +36,7 @@ public sealed class WriteLetter(PlanBooks books, PrivateLinks links, Letters let
     private async Task<LetterFacts> Say(SendingFacts facts, string link, string stopLink, CancellationToken stop)
     {
         var (plan, book) = (facts.Plan, await books.Named(facts.Letter.RulebookSha256, stop));
-        var draft = DraftJson.Read(facts.Letter.Draft);
+        var draft = new Lazy<Draft>(() => DraftJson.Read(facts.Letter.Draft));
         var recipient = facts.Student.RecipientOn(facts.Today)!;
         var now = plan.Stages.Where(s => s.Status == StageStatus.Current).ToList();
         return new LetterFacts
@@ -53,10 +53,10 @@ public sealed class WriteLetter(PlanBooks books, PrivateLinks links, Letters let
             LookOn = facts.Looks is [var first, ..] ? Written.Format(first.DueOn) : "",
             Message = CleanText.Paragraphs(plan.Message),
             IfThen = CleanText.Line(plan.IfThen),
-            Reasons = [.. draft.Focus.OrderBy(f => f.Order).Select(f => f.Because)],
+            Reasons = new Deferred(() => [.. draft.Value.Focus.OrderBy(f => f.Order).Select(f => f.Because)]),
             Drills = [.. now.SelectMany(s => s.Drills).Select(d => CleanText.Line($"{DrillText.Of(d)}. Cue: {d.Cue}"))],
             Measures = [.. Asked(facts).Select(l => FaultWords.Measure(book, FaultId.Parse(l.Fault))).Distinct()],
-            Cautions = facts.Message.Kind == MessageKind.PlanDelivery ? [.. draft.Cautions.Select(c => c.Text)] : [],
+            Cautions = facts.Message.Kind == MessageKind.PlanDelivery ? new Deferred(() => [.. draft.Value.Cautions.Select(c => c.Text)]) : [],
             Wording = facts.Turn % 2,
         };
     }

@@ -62,7 +62,7 @@ internal sealed class DueOffice : IAsyncDisposable
     public async Task<int> OneMail()
     {
         await _office.Do(async (OfficeDb db) => await db.Practices.ExecuteUpdateAsync(p => p.SetProperty(x => x.IsDemo, true)));
-        await Sweep(TimeSpan.FromMilliseconds(1500));
+        await Sweep(TimeSpan.FromSeconds(8));
         await _office.Do(async (OfficeDb db) => await db.Practices.ExecuteUpdateAsync(p => p.SetProperty(x => x.IsDemo, false)));
         return (int)new DirectoryInfo(Path.Combine(_folder.FullName, "mail")).GetFiles("*.eml").Average(f => f.Length);
     }
@@ -112,7 +112,7 @@ internal sealed class DueOffice : IAsyncDisposable
 
     private async Task StartServer()
     {
-        _server = Process.Start(new ProcessStartInfo("dotnet", [typeof(ManyDue).Assembly.Location, "mail-server", Path.Combine(_folder.FullName, "taken.log")]) { RedirectStandardInput = true, RedirectStandardOutput = true })!;
+        _server = Process.Start(new ProcessStartInfo("dotnet", [typeof(ManyDue).Assembly.Location, "mail-server", Path.Combine(_folder.FullName, "taken.log")]) { UseShellExecute = false, RedirectStandardInput = true, RedirectStandardOutput = true })!;
         Port = int.Parse((await _server.StandardOutput.ReadLineAsync())!, CultureInfo.InvariantCulture);
         await _server.StandardInput.WriteLineAsync(nameof(ServerMode.Forget));
     }

@@ -80,7 +80,7 @@ public sealed class FullDiskTests(SqliteOffice fixture) : IClassFixture<SqliteOf
 
         private static async Task<bool> Run(string program, params string[] args)
         {
-            using var process = Process.Start(new ProcessStartInfo(program, args) { RedirectStandardError = true });
+            using var process = Process.Start(new ProcessStartInfo(program, args) { UseShellExecute = false, RedirectStandardError = true });
             await process!.WaitForExitAsync();
             return process.ExitCode == 0;
         }
