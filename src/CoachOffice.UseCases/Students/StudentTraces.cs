@@ -33,7 +33,6 @@ public sealed class StudentTraces(OfficeDb db, MessageFiles letters, MediaFiles 
         var sent = await FromReviews(id, now, stop);
         await db.PrivateLinks.Where(l => l.StudentId == id).ExecuteDeleteAsync(stop);
         await db.CalendarFeeds.Where(f => f.StudentId == id).ExecuteDeleteAsync(stop);
-        await db.CalendarFeeds.Where(f => f.StudentId == id).ExecuteDeleteAsync(stop);
         await db.MailBounces.Where(b => b.StudentId == id).ExecuteDeleteAsync(stop);
         await db.GroupMembers.Where(m => m.StudentId == id).ExecuteDeleteAsync(stop);
         IReadOnlyList<string> pictures = [.. await FromMedia(id, stop), .. sent];

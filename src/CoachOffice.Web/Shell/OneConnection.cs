@@ -12,7 +12,7 @@ internal sealed class OneConnection(OfficeDb db) : IAsyncPageFilter
     public async Task OnPageHandlerExecutionAsync(PageHandlerExecutingContext context, PageHandlerExecutionDelegate next)
     {
         ArgumentNullException.ThrowIfNull(next);
-        if (context.HandlerMethod is null || !HttpMethods.IsGet(context.HttpContext.Request.Method) || context.HttpContext.User.Identity?.IsAuthenticated != true)
+        if (!Looks(context) || context.HttpContext.User.Identity?.IsAuthenticated != true)
         {
             await next();
             return;
@@ -28,4 +28,7 @@ internal sealed class OneConnection(OfficeDb db) : IAsyncPageFilter
             await db.Database.CloseConnectionAsync();
         }
     }
+
+    private static bool Looks(PageHandlerExecutingContext context) =>
+        context.HandlerMethod is { } handler && (HttpMethods.IsGet(context.HttpContext.Request.Method) || handler.MethodInfo.IsDefined(typeof(AsksOnlyAttribute), inherit: false));
 }

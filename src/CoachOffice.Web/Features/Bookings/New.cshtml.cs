@@ -61,6 +61,7 @@ public sealed class NewModel(NewBookingDeeds deeds, NewBookingChoices choices, N
     }
 
     /// <summary>Looks for students by a text; those ticked stay.</summary>
+    [AsksOnly]
     public async Task<IActionResult> OnPostFindAsync()
     {
         await Load();
@@ -69,6 +70,7 @@ public sealed class NewModel(NewBookingDeeds deeds, NewBookingChoices choices, N
     }
 
     /// <summary>Ticks everybody of a group.</summary>
+    [AsksOnly]
     public async Task<IActionResult> OnPostGroupAsync(Guid group)
     {
         Students = [.. Students.Concat((await people.In(group)).Select(s => s.Value)).Distinct()];
@@ -77,6 +79,7 @@ public sealed class NewModel(NewBookingDeeds deeds, NewBookingChoices choices, N
     }
 
     /// <summary>Looks for free times of the offering over four weeks, with the coach picked or with anybody who gives it.</summary>
+    [AsksOnly]
     public async Task<IActionResult> OnPostTimesAsync(bool anybody)
     {
         var found = await choices.Free(OfferingId, anybody ? null : Input, DayEntry.Read(Input.Day), Students.Where(s => s != Guid.Empty).Select(s => (StudentId?)StudentId.From(s)).FirstOrDefault(), Actor);
@@ -88,6 +91,7 @@ public sealed class NewModel(NewBookingDeeds deeds, NewBookingChoices choices, N
     }
 
     /// <summary>Takes one of them over into the form.</summary>
+    [AsksOnly]
     public async Task<IActionResult> OnPostPickAsync(string? time)
     {
         Input.Take(time);
