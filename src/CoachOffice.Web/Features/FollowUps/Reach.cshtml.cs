@@ -37,8 +37,8 @@ public sealed class ReachModel(ReadReach read, AllowMessages allow, GuardianWord
 
     public async Task<IActionResult> OnPostContactAsync()
     {
-        var read = Contact.Read();
-        return await After(read.TryGet(out var wishes) ? await keep.For(StudentId.From(Id), wishes, Actor) : Outcome<StudentId>.Refused(read.Refusals), "Messages reach them that way from now on.");
+        var typed = Contact.Read();
+        return await After(typed.TryGet(out var wishes) ? await keep.For(StudentId.From(Id), wishes, Actor) : Outcome<StudentId>.Refused(typed.Refusals), "Messages reach them that way from now on.");
     }
 
     public async Task<IActionResult> OnPostAllowAsync() => Terms.TryParse<MessagePurpose>(What, out var purpose)

@@ -89,7 +89,7 @@ public abstract class AnswerRetestTests(OfficeFixture fixture)
     private static LocalDate On(int day) => new(2026, 3, day);
 
     private static async Task<string> Code(Scene scene, Guid look, string readings, LocalDate on) =>
-        (await scene.Office.Refuses((AnswerRetest answer) => answer.From(new RetestAnswer(look, readings, on), scene.Pass))).First().Code;
+        (await scene.Office.Refuses((AnswerRetest answer) => answer.From(new RetestAnswer(look, readings, on), scene.Pass)))[0].Code;
 
     // The first stage of the scene ends a week after its lesson of 2 March.
     private async Task<Scene> Due(Domain.Students.StudentDetails? details = null)

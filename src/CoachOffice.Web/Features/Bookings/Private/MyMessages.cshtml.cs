@@ -34,8 +34,8 @@ public sealed class MyMessagesModel(ReadReach read, KeepContact keep, PracticeCl
 
     public async Task<IActionResult> OnPostAsync()
     {
-        var read = Contact.Read();
-        var done = read.TryGet(out var wishes) ? await keep.For(Pass.StudentId, wishes, Actor.Student) : Outcome<StudentId>.Refused(read.Refusals);
+        var typed = Contact.Read();
+        var done = typed.TryGet(out var wishes) ? await keep.For(Pass.StudentId, wishes, Actor.Student) : Outcome<StudentId>.Refused(typed.Refusals);
         if (done.Succeeded) return LocalRedirect("/my-lessons/messages?kept=yes");
         if (!await Look()) return NotFound();
         Refusals = done.Refusals;
