@@ -8,7 +8,7 @@ namespace CoachOffice.UseCases.FollowUps;
 public sealed class MessageFacts(ReadSendingFacts read, SendMessage send, SendOfficeMessage office, ReadMessageRules rules, IOutbox outbox)
 {
     private IReadOnlyDictionary<Guid, SendingFacts> _ofPlans = new Dictionary<Guid, SendingFacts>();
-    private Dictionary<Guid, OfficeFacts> _others = new Dictionary<Guid, OfficeFacts>();
+    private Dictionary<Guid, OfficeFacts> _others = [];
     private readonly HashSet<StudentId> _encouraged = [];
 
     /// <summary>Reads them for all, in a few queries.</summary>
