@@ -25,6 +25,8 @@ internal static class DemoYear
             await day.Pass(all[i], stop);
             progress?.Report(new SeedProgress(i + 1, all.Count, "Letting a year pass at the academy"));
         }
+
+        await new ClosingHour(scene).Pass(stop);
     }
 
     private static async Task<Cast> Hire(SeedOffice office, Actor owner, CancellationToken stop) => new(

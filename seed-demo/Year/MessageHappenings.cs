@@ -28,7 +28,7 @@ internal sealed class MessageHappenings(Scene scene)
     private async Task First<TDeed>(StudentLife life, Func<TDeed, Guid, Task<Outcome<Guid>>> act, CancellationToken stop)
         where TDeed : notnull
     {
-        var open = await scene.Office.Read(db => db.Messages.Where(m => m.StudentId == life.Id && (m.State == MessageState.Waiting || m.State == MessageState.NeedsAttention))
+        var open = await scene.Office.Read(db => db.Messages.Where(m => m.StudentId == life.Id && m.PlanId != null && (m.State == MessageState.Waiting || m.State == MessageState.NeedsAttention))
             .OrderBy(m => m.DueAt).ThenBy(m => m.Id).Select(m => (Guid?)m.Id).FirstOrDefaultAsync(stop));
         if (open is { } id) await scene.Office.Must((TDeed deed) => act(deed, id));
     }

@@ -55,7 +55,7 @@ public sealed class WriteLetter(PlanBooks books, PrivateLinks links, Letters let
             IfThen = CleanText.Line(plan.IfThen),
             Reasons = new Deferred(() => [.. draft.Value.Focus.OrderBy(f => f.Order).Select(f => f.Because)]),
             Drills = [.. now.SelectMany(s => s.Drills).Select(d => CleanText.Line($"{DrillText.Of(d)}. Cue: {d.Cue}"))],
-            Measures = [.. Asked(facts).Select(l => FaultWords.Measure(book, FaultId.Parse(l.Fault))).Distinct()],
+            Measures = [.. Asked(facts).Select(l => SameWay.Of(book, FaultId.Parse(l.Fault), facts.Letter)).Distinct()],
             Cautions = facts.Message.Kind == MessageKind.PlanDelivery ? new Deferred(() => [.. draft.Value.Cautions.Select(c => c.Text)]) : [],
             Wording = facts.Turn % 2,
         };

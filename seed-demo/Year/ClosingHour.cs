@@ -1,0 +1,29 @@
+using CoachOffice.Domain.Bookings;
+using CoachOffice.UseCases.Access;
+using CoachOffice.UseCases.Bookings.Visits;
+using CoachOffice.UseCases.FollowUps;
+using CoachOffice.UseCases.FollowUps.ByTime;
+using Microsoft.EntityFrameworkCore;
+
+namespace CoachOffice.SeedDemo.Year;
+
+/// <summary>The last hour before the office is opened: some students say that they are coming, one coach asks for the morning list, and what time brings is written.</summary>
+internal sealed class ClosingHour(Scene scene)
+{
+    private const int SayYes = 3;
+
+    /// <summary>Lets it pass.</summary>
+    public async Task Pass(CancellationToken stop)
+    {
+        var now = scene.Calendar.At(scene.Calendar.Today, new NodaTime.LocalTime(20, 0));
+        var coming = await scene.Office.Read(db => db.Bookings.AsNoTracking().Include(b => b.Seats).Where(b => b.Starts > now && b.Status == BookingStatus.Confirmed).OrderBy(b => b.Starts).ThenBy(b => b.Id).Take(SayYes).ToListAsync(stop));
+        foreach (var booking in coming)
+        {
+            var seat = booking.Seats.OrderBy(s => s.Id.Value).First(s => s.Counts);
+            await scene.Office.Do((SayComing say) => say.To(booking.Id, new VisitPass(seat.StudentId, Guid.Empty), stop));
+        }
+
+        await scene.Office.Must((ChooseMorningList choose) => choose.Set(true, scene.Cast.Second, stop));
+        await scene.Office.Do((WriteByTime write) => write.Once(stop));
+    }
+}
