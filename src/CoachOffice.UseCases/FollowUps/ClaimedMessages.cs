@@ -6,10 +6,10 @@ using Microsoft.Extensions.Logging;
 
 namespace CoachOffice.UseCases.FollowUps;
 
-/// <summary>Brings claimed messages as far as they go without sending: facts of all read together, the law asked about each, their mail written, all private links kept in one transaction.</summary>
+/// <summary>Brings claimed messages as far as they go without sending: facts of all read together, the law asked about each, their mail written.</summary>
 public sealed partial class ClaimedMessages(OfficeDb db, IOutbox outbox, MessageFacts facts, MailDispatch dispatch, ILogger<ClaimedMessages> log)
 {
-    /// <summary>What became of each, in their order.</summary>
+    /// <summary>What became of each, in their order; links of their letters still have to be kept.</summary>
     public async Task<IReadOnlyList<BatchItem>> Prepare(IReadOnlyList<Message> messages, Sending sending, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(messages);
@@ -18,9 +18,14 @@ public sealed partial class ClaimedMessages(OfficeDb db, IOutbox outbox, Message
         await facts.Read(messages, stop);
         var items = new List<BatchItem>(messages.Count);
         foreach (var message in messages) items.Add(await One(message, sending with { MessageId = message.Id }, stop));
+        return items;
+    }
+
+    /// <summary>Keeps the links of the letters written, before any of them is handed over.</summary>
+    public async Task Keep(CancellationToken stop)
+    {
         await dispatch.KeepLinks(stop);
         db.ChangeTracker.Clear();
-        return items;
     }
 
     private async Task<BatchItem> One(Message message, Sending sending, CancellationToken stop)

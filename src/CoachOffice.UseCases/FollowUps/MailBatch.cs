@@ -25,23 +25,31 @@ public sealed class MailBatch(OfficeDb db, IOutbox outbox, ClaimedMessages claim
     /// <summary>Nothing was due.</summary>
     public bool IsEmpty { get; private set; } = true;
 
-    /// <summary>Claims what is due and prepares it; not broken off half way, so that nothing stays claimed.</summary>
-    /// <param name="order">Whose, how long, how many at most.</param>
+    /// <summary>Claims what is due.</summary>
+    /// <param name="order">For whom, how long, how many at most.</param>
     /// <param name="times">How long the lease must still run when a message is handed over.</param>
-    /// <param name="busy">Students to whom something is on its way.</param>
-    public async Task Load(ClaimOrder order, BatchTimes times, IReadOnlySet<StudentId> busy)
+    public async Task Claim(ClaimOrder order, BatchTimes times)
     {
         ArgumentNullException.ThrowIfNull(order);
         (_owner, _times, _leaseUntil) = (order.Owner, times, order.Now + order.Lease);
         var messages = await outbox.Claim(order, CancellationToken.None);
-        if (messages.Count == 0) return;
-        (IsEmpty, Students) = (false, messages.Select(m => m.StudentId).OfType<StudentId>().ToHashSet());
+        (IsEmpty, Students) = (messages.Count == 0, messages.Select(m => m.StudentId).OfType<StudentId>().ToHashSet());
         _items = new(messages.Select(m => new BatchItem(m)));
-        var seen = busy.ToHashSet();
-        var ahead = messages.Where(m => m.StudentId is not { } student || seen.Add(student)).ToList();
-        var prepared = (await claimed.Prepare(ahead, new Sending(Guid.Empty, _owner, order.Now), CancellationToken.None)).ToDictionary(i => i.Message.Id);
-        _items = new(messages.Select(m => prepared.GetValueOrDefault(m.Id) ?? new BatchItem(m)));
     }
+
+    /// <summary>Prepares what was claimed; not broken off half way, so that nothing stays claimed.</summary>
+    /// <param name="busy">Students to whom something is on its way.</param>
+    public async Task Prepare(IReadOnlySet<StudentId> busy)
+    {
+        if (IsEmpty) return;
+        var seen = busy.ToHashSet();
+        var ahead = _items.Select(i => i.Message).Where(m => m.StudentId is not { } student || seen.Add(student)).ToList();
+        var prepared = (await claimed.Prepare(ahead, new Sending(Guid.Empty, _owner, clock.GetCurrentInstant()), CancellationToken.None)).ToDictionary(i => i.Message.Id);
+        _items = new(_items.Select(i => prepared.GetValueOrDefault(i.Message.Id) ?? i));
+    }
+
+    /// <summary>Keeps the links of what was prepared, before anything of it is handed over.</summary>
+    public Task Keep() => IsEmpty ? Task.CompletedTask : claimed.Keep(CancellationToken.None);
 
     /// <summary>Hands over what is wanted; ends early when the program stops, the server is down or the rate is reached.</summary>
     public async Task<SweepResult> Deliver(CancellationToken stop)
@@ -73,7 +81,12 @@ public sealed class MailBatch(OfficeDb db, IOutbox outbox, ClaimedMessages claim
         var now = clock.GetCurrentInstant();
         if (now + _times.NeededToSend > _leaseUntil) await outbox.Renew(_owner, _leaseUntil = now + _times.Lease, CancellationToken.None);
         var sending = new Sending(item.Message.Id, _owner, now);
-        if (item.Waits) item = (await claimed.Prepare([item.Message], sending, CancellationToken.None))[0];
+        if (item.Waits)
+        {
+            item = (await claimed.Prepare([item.Message], sending, CancellationToken.None))[0];
+            await claimed.Keep(CancellationToken.None);
+        }
+
         return item.Over ?? await dispatch.HandOver(item.Mail!, sending, stop);
     }
 }

@@ -37,28 +37,71 @@ public sealed partial class SweepMessages(IServiceScopeFactory scopes, MailDoors
 
     private Instant Now => Instant.FromDateTimeOffset(time.GetUtcNow());
 
+    // All that is written is written here, between two messages: a second writer at the same time would make the sender wait for the database each time they meet.
     private async Task<SweepResult> Batches(string owner, CancellationToken stop)
     {
         var (began, result) = (time.GetTimestamp(), SweepResult.Nothing);
-        var present = await Next(owner, new HashSet<StudentId>());
+        var present = await Claim(owner);
+        await Ready(present, present.Batch.Prepare(new HashSet<StudentId>()));
         while (!present.Batch.IsEmpty)
         {
             var goesOn = !stop.IsCancellationRequested && time.GetElapsedTime(began) < Longest;
-            var next = goesOn ? Task.Run(() => Next(owner, present.Batch.Students), CancellationToken.None) : null;
-            result = result.And(await Deliver(present, next, stop));
+            var next = goesOn ? await After(present, owner) : null;
+            var preparing = next is null ? Task.CompletedTask : Task.Run(() => next.Batch.Prepare(present.Batch.Students), CancellationToken.None);
+            result = result.And(await Deliver(present, next, preparing, stop));
             if (next is null) return result;
-            present = await next;
-            if (!result.EndsEarly) continue;
-            await using (present) await present.Batch.PutBack();
-            if (result.ServerDown) LogServerDown(log);
-            return result;
+            if (result.EndsEarly) return await End(next, preparing, result);
+            await Ready(next, preparing);
+            present = next;
         }
 
         await present.DisposeAsync();
         return result;
     }
 
-    private static async Task<SweepResult> Deliver(HeldBatch present, Task<HeldBatch>? next, CancellationToken stop)
+    private async Task<HeldBatch> After(HeldBatch present, string owner)
+    {
+        try
+        {
+            return await Claim(owner);
+        }
+        catch
+        {
+            await present.DisposeAsync();
+            throw;
+        }
+    }
+
+    private async Task<HeldBatch> Claim(string owner)
+    {
+        var held = new HeldBatch(scopes.CreateAsyncScope());
+        try
+        {
+            await held.Batch.Claim(new ClaimOrder(Now, doors.Times.Lease, owner, Most), doors.Times);
+            return held;
+        }
+        catch
+        {
+            await held.DisposeAsync();
+            throw;
+        }
+    }
+
+    private static async Task Ready(HeldBatch held, Task preparing)
+    {
+        try
+        {
+            await preparing;
+            await held.Batch.Keep();
+        }
+        catch
+        {
+            await held.DisposeAsync();
+            throw;
+        }
+    }
+
+    private static async Task<SweepResult> Deliver(HeldBatch present, HeldBatch? next, Task preparing, CancellationToken stop)
     {
         await using var _ = present;
         try
@@ -70,24 +113,19 @@ public sealed partial class SweepMessages(IServiceScopeFactory scopes, MailDoors
         catch
         {
             // Nothing more goes out until it is known why; whatever is still held is free again with its lease.
-            if (next is not null) await next.ContinueWith(static held => held.IsCompletedSuccessfully ? held.Result.DisposeAsync().AsTask() : Task.CompletedTask, TaskScheduler.Default).Unwrap();
+            await preparing.ContinueWith(static _ => { }, TaskScheduler.Default);
+            if (next is not null) await next.DisposeAsync();
             throw;
         }
     }
 
-    private async Task<HeldBatch> Next(string owner, IReadOnlySet<StudentId> busy)
+    private async Task<SweepResult> End(HeldBatch next, Task preparing, SweepResult result)
     {
-        var held = new HeldBatch(scopes.CreateAsyncScope());
-        try
-        {
-            await held.Batch.Load(new ClaimOrder(Now, doors.Times.Lease, owner, Most), doors.Times, busy);
-            return held;
-        }
-        catch
-        {
-            await held.DisposeAsync();
-            throw;
-        }
+        await using var _ = next;
+        await preparing;
+        await next.Batch.PutBack();
+        if (result.ServerDown) LogServerDown(log);
+        return result;
     }
 
     [LoggerMessage(Level = LogLevel.Warning, Message = "Mail could not leave; it is tried again later.")]
