@@ -12,6 +12,7 @@ CREATE TABLE "Accounts" (
     "AddedAt" timestamp with time zone NOT NULL,
     "DisabledAt" timestamp with time zone,
     "Zone" character varying(64),
+    "WantsMorningList" boolean NOT NULL,
     "UserName" character varying(256),
     "NormalizedUserName" character varying(256),
     "Email" character varying(256),
@@ -86,6 +87,16 @@ CREATE TABLE "DocumentCounters" (
     "Year" integer NOT NULL,
     "Last" integer NOT NULL,
     CONSTRAINT "PK_DocumentCounters" PRIMARY KEY ("Kind", "Year")
+);
+
+CREATE TABLE "MessageWordings" (
+    "Id" uuid NOT NULL,
+    "Kind" character varying(40) NOT NULL,
+    "Subject" text NOT NULL,
+    "Body" text NOT NULL,
+    "WrittenAt" timestamp with time zone NOT NULL,
+    "WrittenBy" text NOT NULL,
+    CONSTRAINT "PK_MessageWordings" PRIMARY KEY ("Id")
 );
 
 CREATE TABLE "MoneyTerms" (
@@ -218,6 +229,21 @@ CREATE TABLE "RulebookWorks" (
     CONSTRAINT "PK_RulebookWorks" PRIMARY KEY ("Account")
 );
 
+CREATE TABLE "SafetyCopies" (
+    "Id" uuid NOT NULL,
+    "At" timestamp with time zone NOT NULL,
+    "By" character varying(120) NOT NULL,
+    "State" character varying(40) NOT NULL,
+    "Place" character varying(60) NOT NULL,
+    "Problem" character varying(500),
+    "Rows" bigint NOT NULL,
+    "Files" integer NOT NULL,
+    "Absent" integer NOT NULL,
+    "Bytes" bigint NOT NULL,
+    "ProvedAt" timestamp with time zone,
+    CONSTRAINT "PK_SafetyCopies" PRIMARY KEY ("Id")
+);
+
 CREATE TABLE "ShippedBooks" (
     "Sha256" character varying(64) NOT NULL,
     "Text" text NOT NULL,
@@ -285,6 +311,18 @@ CREATE TABLE "AccountTokens" (
     CONSTRAINT "FK_AccountTokens_Accounts_UserId" FOREIGN KEY ("UserId") REFERENCES "Accounts" ("Id") ON DELETE CASCADE
 );
 
+CREATE TABLE "MessageRules" (
+    "Id" uuid NOT NULL,
+    "Kind" character varying(40) NOT NULL,
+    "IsOn" boolean NOT NULL,
+    "Timing" integer NOT NULL,
+    "WaitsForCoach" boolean NOT NULL,
+    "WordingId" uuid,
+    "Version" integer NOT NULL,
+    CONSTRAINT "PK_MessageRules" PRIMARY KEY ("Id"),
+    CONSTRAINT "FK_MessageRules_MessageWordings_WordingId" FOREIGN KEY ("WordingId") REFERENCES "MessageWordings" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "Students" (
     "Id" uuid NOT NULL,
     "GivenName" character varying(120) NOT NULL,
@@ -310,8 +348,13 @@ CREATE TABLE "Students" (
     "ArchivedAt" timestamp with time zone,
     "ErasedAt" timestamp with time zone,
     "MergedInto" uuid,
-    "MessagesStoppedAt" timestamp with time zone,
     "Version" integer NOT NULL,
+    "MessagesStoppedAt" timestamp with time zone,
+    "AppointmentsStoppedAt" timestamp with time zone,
+    "PlansStoppedAt" timestamp with time zone,
+    "MoneyStoppedAt" timestamp with time zone,
+    "GuardianWithdrewAt" timestamp with time zone,
+    "Contact" text NOT NULL,
     CONSTRAINT "PK_Students" PRIMARY KEY ("Id"),
     CONSTRAINT "FK_Students_Payers_PayerId" FOREIGN KEY ("PayerId") REFERENCES "Payers" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Students_Students_MergedInto" FOREIGN KEY ("MergedInto") REFERENCES "Students" ("Id") ON DELETE RESTRICT
@@ -615,6 +658,7 @@ CREATE TABLE "Seats" (
     "TaxBasisPoints" integer NOT NULL,
     "PackageId" uuid,
     "BookedAt" timestamp with time zone NOT NULL,
+    "ComingAt" timestamp with time zone,
     "EndedAt" timestamp with time zone,
     CONSTRAINT "PK_Seats" PRIMARY KEY ("Id"),
     CONSTRAINT "FK_Seats_Bookings_BookingId" FOREIGN KEY ("BookingId") REFERENCES "Bookings" ("Id") ON DELETE RESTRICT,
@@ -812,6 +856,7 @@ CREATE TABLE "Messages" (
     "SendingAt" timestamp with time zone,
     "SentAt" timestamp with time zone,
     "LastProblem" text,
+    "OwnWords" text,
     "CreatedAt" timestamp with time zone NOT NULL,
     CONSTRAINT "PK_Messages" PRIMARY KEY ("Id"),
     CONSTRAINT "FK_Messages_Plans_PlanId" FOREIGN KEY ("PlanId") REFERENCES "Plans" ("Id") ON DELETE RESTRICT,
@@ -866,6 +911,7 @@ CREATE TABLE "PrivateLinks" (
     "StudentId" uuid NOT NULL,
     "Purpose" character varying(40) NOT NULL,
     "PlanId" uuid,
+    "Stops" character varying(40),
     "IssuedAt" timestamp with time zone NOT NULL,
     "ExpiresAt" timestamp with time zone NOT NULL,
     "RevokedAt" timestamp with time zone,
@@ -903,6 +949,20 @@ CREATE TABLE "LedgerPostings" (
     CONSTRAINT "FK_LedgerPostings_LedgerEntries_EntryId" FOREIGN KEY ("EntryId") REFERENCES "LedgerEntries" ("Id") ON DELETE RESTRICT
 );
 
+CREATE TABLE "MailBounces" (
+    "Id" uuid NOT NULL,
+    "MessageId" uuid NOT NULL,
+    "StudentId" uuid,
+    "AddressSha256" character varying(64) NOT NULL,
+    "IsHard" boolean NOT NULL,
+    "Status" character varying(11) NOT NULL,
+    "OnceKey" character varying(120) NOT NULL,
+    "ReceivedAt" timestamp with time zone NOT NULL,
+    CONSTRAINT "PK_MailBounces" PRIMARY KEY ("Id"),
+    CONSTRAINT "FK_MailBounces_Messages_MessageId" FOREIGN KEY ("MessageId") REFERENCES "Messages" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_MailBounces_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "Retests" (
     "Id" uuid NOT NULL,
     "PlanId" uuid NOT NULL,
@@ -913,6 +973,9 @@ CREATE TABLE "Retests" (
     "DueOn" date NOT NULL,
     "Status" character varying(40) NOT NULL,
     "LessonId" uuid,
+    "Answer" character varying(400) NOT NULL,
+    "AnsweredOn" date,
+    "AnsweredAt" timestamp with time zone,
     "Verdict" text,
     "EndedAt" timestamp with time zone,
     "Version" integer NOT NULL,
@@ -1017,6 +1080,14 @@ CREATE INDEX "IX_Lessons_HeldOn" ON "Lessons" ("HeldOn");
 
 CREATE INDEX "IX_Lessons_StudentId_HeldOn" ON "Lessons" ("StudentId", "HeldOn");
 
+CREATE INDEX "IX_MailBounces_IsHard" ON "MailBounces" ("IsHard");
+
+CREATE INDEX "IX_MailBounces_MessageId" ON "MailBounces" ("MessageId");
+
+CREATE UNIQUE INDEX "IX_MailBounces_OnceKey" ON "MailBounces" ("OnceKey");
+
+CREATE INDEX "IX_MailBounces_StudentId" ON "MailBounces" ("StudentId");
+
 CREATE INDEX "IX_MediaConsents_StudentId" ON "MediaConsents" ("StudentId");
 
 CREATE INDEX "IX_MediaItems_LessonId" ON "MediaItems" ("LessonId");
@@ -1029,15 +1100,23 @@ CREATE INDEX "IX_MediaItems_StudentId" ON "MediaItems" ("StudentId");
 
 CREATE INDEX "IX_MediaItems_TakeId" ON "MediaItems" ("TakeId");
 
+CREATE UNIQUE INDEX "IX_MessageRules_Kind" ON "MessageRules" ("Kind");
+
+CREATE INDEX "IX_MessageRules_WordingId" ON "MessageRules" ("WordingId");
+
 CREATE INDEX "IX_Messages_Kind_State_DueAt_PlanId" ON "Messages" ("Kind", "State", "DueAt", "PlanId");
 
 CREATE UNIQUE INDEX "IX_Messages_OnceKey" ON "Messages" ("OnceKey");
 
 CREATE INDEX "IX_Messages_PlanId_Kind_State_SentAt" ON "Messages" ("PlanId", "Kind", "State", "SentAt");
 
+CREATE INDEX "IX_Messages_State_Attempts_DueAt_Id" ON "Messages" ("State", "Attempts", "DueAt", "Id");
+
 CREATE INDEX "IX_Messages_State_DueAt" ON "Messages" ("State", "DueAt");
 
 CREATE INDEX "IX_Messages_StudentId" ON "Messages" ("StudentId");
+
+CREATE INDEX "IX_MessageWordings_Kind_WrittenAt" ON "MessageWordings" ("Kind", "WrittenAt");
 
 CREATE UNIQUE INDEX "IX_MoneyTerms_Only" ON "MoneyTerms" ("Only");
 
@@ -1113,6 +1192,8 @@ CREATE INDEX "IX_RulebookEditions_Sha256" ON "RulebookEditions" ("Sha256");
 
 CREATE INDEX "IX_RulebookEditions_ShippedSha256" ON "RulebookEditions" ("ShippedSha256");
 
+CREATE INDEX "IX_SafetyCopies_At" ON "SafetyCopies" ("At");
+
 CREATE INDEX "IX_Seats_BookingId" ON "Seats" ("BookingId");
 
 CREATE INDEX "IX_Seats_HeldUntil" ON "Seats" ("HeldUntil") WHERE "HeldUntil" IS NOT NULL;
@@ -1174,7 +1255,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127163925_FirstOrder', '10.0.15');
+VALUES ('20261127174633_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -11,6 +11,7 @@ CREATE TABLE "Accounts" (
     "AddedAt" TEXT NOT NULL,
     "DisabledAt" TEXT NULL,
     "Zone" TEXT NULL,
+    "WantsMorningList" INTEGER NOT NULL,
     "UserName" TEXT NULL,
     "NormalizedUserName" TEXT NULL,
     "Email" TEXT NULL,
@@ -79,6 +80,15 @@ CREATE TABLE "DocumentCounters" (
     "Year" INTEGER NOT NULL,
     "Last" INTEGER NOT NULL,
     CONSTRAINT "PK_DocumentCounters" PRIMARY KEY ("Kind", "Year")
+);
+
+CREATE TABLE "MessageWordings" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_MessageWordings" PRIMARY KEY,
+    "Kind" TEXT NOT NULL,
+    "Subject" TEXT NOT NULL,
+    "Body" TEXT NOT NULL,
+    "WrittenAt" TEXT NOT NULL,
+    "WrittenBy" TEXT NOT NULL
 );
 
 CREATE TABLE "MoneyTerms" (
@@ -200,6 +210,20 @@ CREATE TABLE "RulebookWorks" (
     "Version" INTEGER NOT NULL
 );
 
+CREATE TABLE "SafetyCopies" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_SafetyCopies" PRIMARY KEY,
+    "At" TEXT NOT NULL,
+    "By" TEXT NOT NULL,
+    "State" TEXT NOT NULL,
+    "Place" TEXT NOT NULL,
+    "Problem" TEXT NULL,
+    "Rows" INTEGER NOT NULL,
+    "Files" INTEGER NOT NULL,
+    "Absent" INTEGER NOT NULL,
+    "Bytes" INTEGER NOT NULL,
+    "ProvedAt" TEXT NULL
+);
+
 CREATE TABLE "ShippedBooks" (
     "Sha256" TEXT NOT NULL CONSTRAINT "PK_ShippedBooks" PRIMARY KEY,
     "Text" TEXT NOT NULL,
@@ -262,6 +286,17 @@ CREATE TABLE "AccountTokens" (
     CONSTRAINT "FK_AccountTokens_Accounts_UserId" FOREIGN KEY ("UserId") REFERENCES "Accounts" ("Id") ON DELETE CASCADE
 );
 
+CREATE TABLE "MessageRules" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_MessageRules" PRIMARY KEY,
+    "Kind" TEXT NOT NULL,
+    "IsOn" INTEGER NOT NULL,
+    "Timing" INTEGER NOT NULL,
+    "WaitsForCoach" INTEGER NOT NULL,
+    "WordingId" TEXT NULL,
+    "Version" INTEGER NOT NULL,
+    CONSTRAINT "FK_MessageRules_MessageWordings_WordingId" FOREIGN KEY ("WordingId") REFERENCES "MessageWordings" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "Students" (
     "Id" TEXT NOT NULL CONSTRAINT "PK_Students" PRIMARY KEY,
     "GivenName" TEXT NOT NULL,
@@ -287,8 +322,13 @@ CREATE TABLE "Students" (
     "ArchivedAt" TEXT NULL,
     "ErasedAt" TEXT NULL,
     "MergedInto" TEXT NULL,
-    "MessagesStoppedAt" TEXT NULL,
     "Version" INTEGER NOT NULL,
+    "MessagesStoppedAt" TEXT NULL,
+    "AppointmentsStoppedAt" TEXT NULL,
+    "PlansStoppedAt" TEXT NULL,
+    "MoneyStoppedAt" TEXT NULL,
+    "GuardianWithdrewAt" TEXT NULL,
+    "Contact" TEXT NOT NULL,
     CONSTRAINT "FK_Students_Payers_PayerId" FOREIGN KEY ("PayerId") REFERENCES "Payers" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Students_Students_MergedInto" FOREIGN KEY ("MergedInto") REFERENCES "Students" ("Id") ON DELETE RESTRICT
 );
@@ -574,6 +614,7 @@ CREATE TABLE "Seats" (
     "TaxBasisPoints" INTEGER NOT NULL,
     "PackageId" TEXT NULL,
     "BookedAt" TEXT NOT NULL,
+    "ComingAt" TEXT NULL,
     "EndedAt" TEXT NULL,
     CONSTRAINT "FK_Seats_Bookings_BookingId" FOREIGN KEY ("BookingId") REFERENCES "Bookings" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Seats_Packages_PackageId" FOREIGN KEY ("PackageId") REFERENCES "Packages" ("Id") ON DELETE RESTRICT,
@@ -760,6 +801,7 @@ CREATE TABLE "Messages" (
     "SendingAt" TEXT NULL,
     "SentAt" TEXT NULL,
     "LastProblem" TEXT NULL,
+    "OwnWords" TEXT NULL,
     "CreatedAt" TEXT NOT NULL,
     CONSTRAINT "FK_Messages_Plans_PlanId" FOREIGN KEY ("PlanId") REFERENCES "Plans" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Messages_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
@@ -810,6 +852,7 @@ CREATE TABLE "PrivateLinks" (
     "StudentId" TEXT NOT NULL,
     "Purpose" TEXT NOT NULL,
     "PlanId" TEXT NULL,
+    "Stops" TEXT NULL,
     "IssuedAt" TEXT NOT NULL,
     "ExpiresAt" TEXT NOT NULL,
     "RevokedAt" TEXT NULL,
@@ -845,6 +888,19 @@ CREATE TABLE "LedgerPostings" (
     CONSTRAINT "FK_LedgerPostings_LedgerEntries_EntryId" FOREIGN KEY ("EntryId") REFERENCES "LedgerEntries" ("Id") ON DELETE RESTRICT
 );
 
+CREATE TABLE "MailBounces" (
+    "Id" TEXT NOT NULL CONSTRAINT "PK_MailBounces" PRIMARY KEY,
+    "MessageId" TEXT NOT NULL,
+    "StudentId" TEXT NULL,
+    "AddressSha256" TEXT NOT NULL,
+    "IsHard" INTEGER NOT NULL,
+    "Status" TEXT NOT NULL,
+    "OnceKey" TEXT NOT NULL,
+    "ReceivedAt" TEXT NOT NULL,
+    CONSTRAINT "FK_MailBounces_Messages_MessageId" FOREIGN KEY ("MessageId") REFERENCES "Messages" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_MailBounces_Students_StudentId" FOREIGN KEY ("StudentId") REFERENCES "Students" ("Id") ON DELETE RESTRICT
+);
+
 CREATE TABLE "Retests" (
     "Id" TEXT NOT NULL CONSTRAINT "PK_Retests" PRIMARY KEY,
     "PlanId" TEXT NOT NULL,
@@ -855,6 +911,9 @@ CREATE TABLE "Retests" (
     "DueOn" TEXT NOT NULL,
     "Status" TEXT NOT NULL,
     "LessonId" TEXT NULL,
+    "Answer" TEXT NOT NULL,
+    "AnsweredOn" TEXT NULL,
+    "AnsweredAt" TEXT NULL,
     "Verdict" TEXT NULL,
     "EndedAt" TEXT NULL,
     "Version" INTEGER NOT NULL,
@@ -958,6 +1017,14 @@ CREATE INDEX "IX_Lessons_HeldOn" ON "Lessons" ("HeldOn");
 
 CREATE INDEX "IX_Lessons_StudentId_HeldOn" ON "Lessons" ("StudentId", "HeldOn");
 
+CREATE INDEX "IX_MailBounces_IsHard" ON "MailBounces" ("IsHard");
+
+CREATE INDEX "IX_MailBounces_MessageId" ON "MailBounces" ("MessageId");
+
+CREATE UNIQUE INDEX "IX_MailBounces_OnceKey" ON "MailBounces" ("OnceKey");
+
+CREATE INDEX "IX_MailBounces_StudentId" ON "MailBounces" ("StudentId");
+
 CREATE INDEX "IX_MediaConsents_StudentId" ON "MediaConsents" ("StudentId");
 
 CREATE INDEX "IX_MediaItems_LessonId" ON "MediaItems" ("LessonId");
@@ -970,15 +1037,23 @@ CREATE INDEX "IX_MediaItems_StudentId" ON "MediaItems" ("StudentId");
 
 CREATE INDEX "IX_MediaItems_TakeId" ON "MediaItems" ("TakeId");
 
+CREATE UNIQUE INDEX "IX_MessageRules_Kind" ON "MessageRules" ("Kind");
+
+CREATE INDEX "IX_MessageRules_WordingId" ON "MessageRules" ("WordingId");
+
 CREATE INDEX "IX_Messages_Kind_State_DueAt_PlanId" ON "Messages" ("Kind", "State", "DueAt", "PlanId");
 
 CREATE UNIQUE INDEX "IX_Messages_OnceKey" ON "Messages" ("OnceKey");
 
 CREATE INDEX "IX_Messages_PlanId_Kind_State_SentAt" ON "Messages" ("PlanId", "Kind", "State", "SentAt");
 
+CREATE INDEX "IX_Messages_State_Attempts_DueAt_Id" ON "Messages" ("State", "Attempts", "DueAt", "Id");
+
 CREATE INDEX "IX_Messages_State_DueAt" ON "Messages" ("State", "DueAt");
 
 CREATE INDEX "IX_Messages_StudentId" ON "Messages" ("StudentId");
+
+CREATE INDEX "IX_MessageWordings_Kind_WrittenAt" ON "MessageWordings" ("Kind", "WrittenAt");
 
 CREATE UNIQUE INDEX "IX_MoneyTerms_Only" ON "MoneyTerms" ("Only");
 
@@ -1054,6 +1129,8 @@ CREATE INDEX "IX_RulebookEditions_Sha256" ON "RulebookEditions" ("Sha256");
 
 CREATE INDEX "IX_RulebookEditions_ShippedSha256" ON "RulebookEditions" ("ShippedSha256");
 
+CREATE INDEX "IX_SafetyCopies_At" ON "SafetyCopies" ("At");
+
 CREATE INDEX "IX_Seats_BookingId" ON "Seats" ("BookingId");
 
 CREATE INDEX "IX_Seats_HeldUntil" ON "Seats" ("HeldUntil") WHERE "HeldUntil" IS NOT NULL;
@@ -1115,7 +1192,7 @@ CREATE INDEX "IX_WeeklyHours_CoachId" ON "WeeklyHours" ("CoachId");
 CREATE INDEX "IX_WeeklyHours_PlaceId" ON "WeeklyHours" ("PlaceId");
 
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
-VALUES ('20261127163900_FirstOrder', '10.0.15');
+VALUES ('20261127174623_FirstOrder', '10.0.15');
 
 COMMIT;
 

@@ -24,7 +24,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 "CoachOffice.Data.Access.Account",
                 typeof(Account),
                 baseEntityType,
-                propertyCount: 20,
+                propertyCount: 21,
                 unnamedIndexCount: 2,
                 keyCount: 1);
 
@@ -191,6 +191,14 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 nullable: true,
                 maxLength: 256);
             userName.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
+            var wantsMorningList = runtimeEntityType.AddProperty(
+                "WantsMorningList",
+                typeof(bool),
+                propertyInfo: typeof(Account).GetProperty("WantsMorningList", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Account).GetField("<WantsMorningList>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                sentinel: false);
+            wantsMorningList.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
             var zone = runtimeEntityType.AddProperty(
                 "Zone",

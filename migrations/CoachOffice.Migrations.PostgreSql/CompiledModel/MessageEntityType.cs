@@ -25,9 +25,9 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 "CoachOffice.Domain.FollowUps.Message",
                 typeof(Message),
                 baseEntityType,
-                propertyCount: 17,
+                propertyCount: 18,
                 foreignKeyCount: 2,
-                unnamedIndexCount: 5,
+                unnamedIndexCount: 6,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -116,6 +116,14 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 maxLength: 200);
             onceKey.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
+            var ownWords = runtimeEntityType.AddProperty(
+                "OwnWords",
+                typeof(string),
+                propertyInfo: typeof(Message).GetProperty("OwnWords", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Message).GetField("<OwnWords>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true);
+            ownWords.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
             var planId = runtimeEntityType.AddProperty(
                 "PlanId",
                 typeof(PlanId?),
@@ -196,6 +204,9 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
 
             var index3 = runtimeEntityType.AddIndex(
                 new[] { planId, kind, state, sentAt });
+
+            var index4 = runtimeEntityType.AddIndex(
+                new[] { state, attempts, dueAt, id });
 
             return runtimeEntityType;
         }

@@ -12,7 +12,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("aeffe4b7-f8f5-4c88-96d7-4d2c90ce69c6"), entityTypeCount: 67)
+            : base(skipDetectChanges: false, modelId: new Guid("0a68c369-d6f1-4595-b8a4-4e7f4fa1fccf"), entityTypeCount: 71)
         {
         }
 
@@ -36,7 +36,10 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var travel = TravelEntityType.Create(this);
             var waitingPlace = WaitingPlaceEntityType.Create(this);
             var weeklyHours = WeeklyHoursEntityType.Create(this);
+            var mailBounce = MailBounceEntityType.Create(this);
             var message = MessageEntityType.Create(this);
+            var messageRule = MessageRuleEntityType.Create(this);
+            var messageWording = MessageWordingEntityType.Create(this);
             var documentCounter = DocumentCounterEntityType.Create(this);
             var ledgerDocument = LedgerDocumentEntityType.Create(this);
             var ledgerEntry = LedgerEntryEntityType.Create(this);
@@ -70,6 +73,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             var rulebookWork = RulebookWorkEntityType.Create(this);
             var shippedBook = ShippedBookEntityType.Create(this);
             var storedDraft = StoredDraftEntityType.Create(this);
+            var safetyCopy = SafetyCopyEntityType.Create(this);
             var groupMember = GroupMemberEntityType.Create(this);
             var studentGroup = StudentGroupEntityType.Create(this);
             var broughtStudent = BroughtStudentEntityType.Create(this);
@@ -106,8 +110,11 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             WaitingPlaceEntityType.CreateForeignKey3(waitingPlace, offering);
             WaitingPlaceEntityType.CreateForeignKey4(waitingPlace, student);
             WeeklyHoursEntityType.CreateForeignKey1(weeklyHours, place);
+            MailBounceEntityType.CreateForeignKey1(mailBounce, message);
+            MailBounceEntityType.CreateForeignKey2(mailBounce, student);
             MessageEntityType.CreateForeignKey1(message, plan);
             MessageEntityType.CreateForeignKey2(message, student);
+            MessageRuleEntityType.CreateForeignKey1(messageRule, messageWording);
             LedgerDocumentEntityType.CreateForeignKey1(ledgerDocument, ledgerEntry);
             LedgerDocumentEntityType.CreateForeignKey2(ledgerDocument, payer);
             LedgerEntryEntityType.CreateForeignKey1(ledgerEntry, offering);
@@ -191,7 +198,10 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             TravelEntityType.CreateAnnotations(travel);
             WaitingPlaceEntityType.CreateAnnotations(waitingPlace);
             WeeklyHoursEntityType.CreateAnnotations(weeklyHours);
+            MailBounceEntityType.CreateAnnotations(mailBounce);
             MessageEntityType.CreateAnnotations(message);
+            MessageRuleEntityType.CreateAnnotations(messageRule);
+            MessageWordingEntityType.CreateAnnotations(messageWording);
             DocumentCounterEntityType.CreateAnnotations(documentCounter);
             LedgerDocumentEntityType.CreateAnnotations(ledgerDocument);
             LedgerEntryEntityType.CreateAnnotations(ledgerEntry);
@@ -225,6 +235,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
             RulebookWorkEntityType.CreateAnnotations(rulebookWork);
             ShippedBookEntityType.CreateAnnotations(shippedBook);
             StoredDraftEntityType.CreateAnnotations(storedDraft);
+            SafetyCopyEntityType.CreateAnnotations(safetyCopy);
             GroupMemberEntityType.CreateAnnotations(groupMember);
             StudentGroupEntityType.CreateAnnotations(studentGroup);
             BroughtStudentEntityType.CreateAnnotations(broughtStudent);

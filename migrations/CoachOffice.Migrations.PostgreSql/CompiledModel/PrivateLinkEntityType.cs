@@ -3,6 +3,7 @@ using System;
 using System.Reflection;
 using CoachOffice.Data.Columns;
 using CoachOffice.Domain.Access;
+using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
 using Microsoft.EntityFrameworkCore;
@@ -25,7 +26,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 "CoachOffice.Domain.Access.PrivateLink",
                 typeof(PrivateLink),
                 baseEntityType,
-                propertyCount: 9,
+                propertyCount: 10,
                 foreignKeyCount: 2,
                 unnamedIndexCount: 3,
                 keyCount: 1);
@@ -93,6 +94,16 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 nullable: true,
                 valueConverter: new Instants());
             revokedAt.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
+            var stops = runtimeEntityType.AddProperty(
+                "Stops",
+                typeof(MessagePurpose?),
+                propertyInfo: typeof(PrivateLink).GetProperty("Stops", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(PrivateLink).GetField("<Stops>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                maxLength: 40,
+                valueConverter: new EnumWords<MessagePurpose>());
+            stops.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
             var studentId = runtimeEntityType.AddProperty(
                 "StudentId",

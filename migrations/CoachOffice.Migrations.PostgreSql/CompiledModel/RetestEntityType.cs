@@ -28,7 +28,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 "CoachOffice.Domain.Measuring.Retest",
                 typeof(Retest),
                 baseEntityType,
-                propertyCount: 12,
+                propertyCount: 15,
                 foreignKeyCount: 4,
                 unnamedIndexCount: 5,
                 keyCount: 1);
@@ -41,6 +41,32 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 afterSaveBehavior: PropertySaveBehavior.Throw,
                 sentinel: new Guid("00000000-0000-0000-0000-000000000000"));
             id.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
+            var answer = runtimeEntityType.AddProperty(
+                "Answer",
+                typeof(string),
+                propertyInfo: typeof(Retest).GetProperty("Answer", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Retest).GetField("<Answer>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                maxLength: 400);
+            answer.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
+            var answeredAt = runtimeEntityType.AddProperty(
+                "AnsweredAt",
+                typeof(Instant?),
+                propertyInfo: typeof(Retest).GetProperty("AnsweredAt", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Retest).GetField("<AnsweredAt>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new Instants());
+            answeredAt.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
+            var answeredOn = runtimeEntityType.AddProperty(
+                "AnsweredOn",
+                typeof(LocalDate?),
+                propertyInfo: typeof(Retest).GetProperty("AnsweredOn", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Retest).GetField("<AnsweredOn>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new LocalDates());
+            answeredOn.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
             var dueOn = runtimeEntityType.AddProperty(
                 "DueOn",

@@ -26,7 +26,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 "CoachOffice.Domain.Bookings.Seat",
                 typeof(Seat),
                 baseEntityType,
-                propertyCount: 10,
+                propertyCount: 11,
                 foreignKeyCount: 3,
                 unnamedIndexCount: 4,
                 keyCount: 1);
@@ -58,6 +58,15 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 valueConverter: new Ids<BookingId, Guid>());
             bookingId.SetSentinelFromProviderValue(new Guid("00000000-0000-0000-0000-000000000000"));
             bookingId.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
+            var comingAt = runtimeEntityType.AddProperty(
+                "ComingAt",
+                typeof(Instant?),
+                propertyInfo: typeof(Seat).GetProperty("ComingAt", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Seat).GetField("<ComingAt>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new Instants());
+            comingAt.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
             var endedAt = runtimeEntityType.AddProperty(
                 "EndedAt",

@@ -27,7 +27,7 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 "CoachOffice.Domain.Students.Student",
                 typeof(Student),
                 baseEntityType,
-                propertyCount: 26,
+                propertyCount: 31,
                 foreignKeyCount: 2,
                 unnamedIndexCount: 4,
                 keyCount: 1);
@@ -50,6 +50,15 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 valueConverter: new Instants());
             addedAt.SetSentinelFromProviderValue(new DateTime(1970, 1, 1, 0, 0, 0, 0, DateTimeKind.Utc));
             addedAt.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
+            var appointmentsStoppedAt = runtimeEntityType.AddProperty(
+                "AppointmentsStoppedAt",
+                typeof(Instant?),
+                propertyInfo: typeof(Student).GetProperty("AppointmentsStoppedAt", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Student).GetField("<AppointmentsStoppedAt>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new Instants());
+            appointmentsStoppedAt.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
             var archivedAt = runtimeEntityType.AddProperty(
                 "ArchivedAt",
@@ -76,6 +85,20 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 fieldInfo: typeof(Student).GetField("<ClubSpeedGoalMetresPerSecond>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 nullable: true);
             clubSpeedGoalMetresPerSecond.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
+            var contact = runtimeEntityType.AddProperty(
+                "Contact",
+                typeof(ContactWishes),
+                propertyInfo: typeof(Student).GetProperty("Contact", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Student).GetField("<Contact>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly));
+            contact.SetValueConverter(new ValueConverter<ContactWishes, string>(
+                string (ContactWishes value) => JsonColumn.Write(value),
+                ContactWishes (string text) => JsonColumn.Read<ContactWishes>(text)));
+            contact.SetComparer(new ValueComparer<ContactWishes>(
+                bool (ContactWishes one, ContactWishes other) => JsonColumn.Same(one, other),
+                int (ContactWishes value) => JsonColumn.Hash(value),
+                ContactWishes (ContactWishes value) => value));
+            contact.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
             var daysPerWeek = runtimeEntityType.AddProperty(
                 "DaysPerWeek",
@@ -146,6 +169,15 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 int (Guardian value) => JsonColumn.Hash(value),
                 Guardian (Guardian value) => value));
             guardian.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
+            var guardianWithdrewAt = runtimeEntityType.AddProperty(
+                "GuardianWithdrewAt",
+                typeof(Instant?),
+                propertyInfo: typeof(Student).GetProperty("GuardianWithdrewAt", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Student).GetField("<GuardianWithdrewAt>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new Instants());
+            guardianWithdrewAt.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
             var hand = runtimeEntityType.AddProperty(
                 "Hand",
@@ -229,6 +261,15 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 sentinel: 0);
             minutesPerWeek.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
+            var moneyStoppedAt = runtimeEntityType.AddProperty(
+                "MoneyStoppedAt",
+                typeof(Instant?),
+                propertyInfo: typeof(Student).GetProperty("MoneyStoppedAt", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Student).GetField("<MoneyStoppedAt>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new Instants());
+            moneyStoppedAt.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
             var notes = runtimeEntityType.AddProperty(
                 "Notes",
                 typeof(string),
@@ -251,6 +292,15 @@ namespace CoachOffice.Migrations.PostgreSql.CompiledModel
                 propertyInfo: typeof(Student).GetProperty("Phone", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(Student).GetField("<Phone>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly));
             phone.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
+
+            var plansStoppedAt = runtimeEntityType.AddProperty(
+                "PlansStoppedAt",
+                typeof(Instant?),
+                propertyInfo: typeof(Student).GetProperty("PlansStoppedAt", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Student).GetField("<PlansStoppedAt>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new Instants());
+            plansStoppedAt.AddAnnotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.None);
 
             var room = runtimeEntityType.AddProperty(
                 "Room",

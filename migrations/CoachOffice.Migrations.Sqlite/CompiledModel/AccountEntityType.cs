@@ -23,7 +23,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 "CoachOffice.Data.Access.Account",
                 typeof(Account),
                 baseEntityType,
-                propertyCount: 20,
+                propertyCount: 21,
                 unnamedIndexCount: 2,
                 keyCount: 1);
 
@@ -171,6 +171,13 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 fieldInfo: typeof(IdentityUser<Guid>).GetField("<UserName>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 nullable: true,
                 maxLength: 256);
+
+            var wantsMorningList = runtimeEntityType.AddProperty(
+                "WantsMorningList",
+                typeof(bool),
+                propertyInfo: typeof(Account).GetProperty("WantsMorningList", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Account).GetField("<WantsMorningList>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                sentinel: false);
 
             var zone = runtimeEntityType.AddProperty(
                 "Zone",

@@ -24,9 +24,9 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 "CoachOffice.Domain.FollowUps.Message",
                 typeof(Message),
                 baseEntityType,
-                propertyCount: 17,
+                propertyCount: 18,
                 foreignKeyCount: 2,
-                unnamedIndexCount: 5,
+                unnamedIndexCount: 6,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -105,6 +105,13 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 fieldInfo: typeof(Message).GetField("<OnceKey>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 maxLength: 200);
 
+            var ownWords = runtimeEntityType.AddProperty(
+                "OwnWords",
+                typeof(string),
+                propertyInfo: typeof(Message).GetProperty("OwnWords", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Message).GetField("<OwnWords>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true);
+
             var planId = runtimeEntityType.AddProperty(
                 "PlanId",
                 typeof(PlanId?),
@@ -178,6 +185,9 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
 
             var index3 = runtimeEntityType.AddIndex(
                 new[] { planId, kind, state, sentAt });
+
+            var index4 = runtimeEntityType.AddIndex(
+                new[] { state, attempts, dueAt, id });
 
             return runtimeEntityType;
         }

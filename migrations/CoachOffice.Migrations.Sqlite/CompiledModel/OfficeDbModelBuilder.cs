@@ -11,7 +11,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
     public partial class OfficeDbModel
     {
         private OfficeDbModel()
-            : base(skipDetectChanges: false, modelId: new Guid("daa74cec-8a1d-4c7b-b722-3317efa4f512"), entityTypeCount: 67)
+            : base(skipDetectChanges: false, modelId: new Guid("76a0e3e7-f4aa-4310-8f01-a69eddc0ce7e"), entityTypeCount: 71)
         {
         }
 
@@ -35,7 +35,10 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var travel = TravelEntityType.Create(this);
             var waitingPlace = WaitingPlaceEntityType.Create(this);
             var weeklyHours = WeeklyHoursEntityType.Create(this);
+            var mailBounce = MailBounceEntityType.Create(this);
             var message = MessageEntityType.Create(this);
+            var messageRule = MessageRuleEntityType.Create(this);
+            var messageWording = MessageWordingEntityType.Create(this);
             var documentCounter = DocumentCounterEntityType.Create(this);
             var ledgerDocument = LedgerDocumentEntityType.Create(this);
             var ledgerEntry = LedgerEntryEntityType.Create(this);
@@ -69,6 +72,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             var rulebookWork = RulebookWorkEntityType.Create(this);
             var shippedBook = ShippedBookEntityType.Create(this);
             var storedDraft = StoredDraftEntityType.Create(this);
+            var safetyCopy = SafetyCopyEntityType.Create(this);
             var groupMember = GroupMemberEntityType.Create(this);
             var studentGroup = StudentGroupEntityType.Create(this);
             var broughtStudent = BroughtStudentEntityType.Create(this);
@@ -105,8 +109,11 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             WaitingPlaceEntityType.CreateForeignKey3(waitingPlace, offering);
             WaitingPlaceEntityType.CreateForeignKey4(waitingPlace, student);
             WeeklyHoursEntityType.CreateForeignKey1(weeklyHours, place);
+            MailBounceEntityType.CreateForeignKey1(mailBounce, message);
+            MailBounceEntityType.CreateForeignKey2(mailBounce, student);
             MessageEntityType.CreateForeignKey1(message, plan);
             MessageEntityType.CreateForeignKey2(message, student);
+            MessageRuleEntityType.CreateForeignKey1(messageRule, messageWording);
             LedgerDocumentEntityType.CreateForeignKey1(ledgerDocument, ledgerEntry);
             LedgerDocumentEntityType.CreateForeignKey2(ledgerDocument, payer);
             LedgerEntryEntityType.CreateForeignKey1(ledgerEntry, offering);
@@ -190,7 +197,10 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             TravelEntityType.CreateAnnotations(travel);
             WaitingPlaceEntityType.CreateAnnotations(waitingPlace);
             WeeklyHoursEntityType.CreateAnnotations(weeklyHours);
+            MailBounceEntityType.CreateAnnotations(mailBounce);
             MessageEntityType.CreateAnnotations(message);
+            MessageRuleEntityType.CreateAnnotations(messageRule);
+            MessageWordingEntityType.CreateAnnotations(messageWording);
             DocumentCounterEntityType.CreateAnnotations(documentCounter);
             LedgerDocumentEntityType.CreateAnnotations(ledgerDocument);
             LedgerEntryEntityType.CreateAnnotations(ledgerEntry);
@@ -224,6 +234,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
             RulebookWorkEntityType.CreateAnnotations(rulebookWork);
             ShippedBookEntityType.CreateAnnotations(shippedBook);
             StoredDraftEntityType.CreateAnnotations(storedDraft);
+            SafetyCopyEntityType.CreateAnnotations(safetyCopy);
             GroupMemberEntityType.CreateAnnotations(groupMember);
             StudentGroupEntityType.CreateAnnotations(studentGroup);
             BroughtStudentEntityType.CreateAnnotations(broughtStudent);

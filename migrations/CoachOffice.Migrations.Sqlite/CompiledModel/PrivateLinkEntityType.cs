@@ -3,6 +3,7 @@ using System;
 using System.Reflection;
 using CoachOffice.Data.Columns;
 using CoachOffice.Domain.Access;
+using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Plans;
 using CoachOffice.Domain.Students;
 using Microsoft.EntityFrameworkCore;
@@ -24,7 +25,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 "CoachOffice.Domain.Access.PrivateLink",
                 typeof(PrivateLink),
                 baseEntityType,
-                propertyCount: 9,
+                propertyCount: 10,
                 foreignKeyCount: 2,
                 unnamedIndexCount: 3,
                 keyCount: 1);
@@ -85,6 +86,15 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 fieldInfo: typeof(PrivateLink).GetField("<RevokedAt>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 nullable: true,
                 valueConverter: new Instants());
+
+            var stops = runtimeEntityType.AddProperty(
+                "Stops",
+                typeof(MessagePurpose?),
+                propertyInfo: typeof(PrivateLink).GetProperty("Stops", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(PrivateLink).GetField("<Stops>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                maxLength: 40,
+                valueConverter: new EnumWords<MessagePurpose>());
 
             var studentId = runtimeEntityType.AddProperty(
                 "StudentId",

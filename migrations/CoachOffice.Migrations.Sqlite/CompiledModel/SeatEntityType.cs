@@ -25,7 +25,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 "CoachOffice.Domain.Bookings.Seat",
                 typeof(Seat),
                 baseEntityType,
-                propertyCount: 10,
+                propertyCount: 11,
                 foreignKeyCount: 3,
                 unnamedIndexCount: 4,
                 keyCount: 1);
@@ -54,6 +54,14 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 fieldInfo: typeof(Seat).GetField("<BookingId>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 valueConverter: new Ids<BookingId, Guid>());
             bookingId.SetSentinelFromProviderValue(new Guid("00000000-0000-0000-0000-000000000000"));
+
+            var comingAt = runtimeEntityType.AddProperty(
+                "ComingAt",
+                typeof(Instant?),
+                propertyInfo: typeof(Seat).GetProperty("ComingAt", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Seat).GetField("<ComingAt>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new Instants());
 
             var endedAt = runtimeEntityType.AddProperty(
                 "EndedAt",

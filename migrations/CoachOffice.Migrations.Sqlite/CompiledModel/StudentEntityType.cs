@@ -26,7 +26,7 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 "CoachOffice.Domain.Students.Student",
                 typeof(Student),
                 baseEntityType,
-                propertyCount: 26,
+                propertyCount: 31,
                 foreignKeyCount: 2,
                 unnamedIndexCount: 4,
                 keyCount: 1);
@@ -47,6 +47,14 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 fieldInfo: typeof(Student).GetField("<AddedAt>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 valueConverter: new Instants());
             addedAt.SetSentinelFromProviderValue(new DateTime(1970, 1, 1, 0, 0, 0, 0, DateTimeKind.Utc));
+
+            var appointmentsStoppedAt = runtimeEntityType.AddProperty(
+                "AppointmentsStoppedAt",
+                typeof(Instant?),
+                propertyInfo: typeof(Student).GetProperty("AppointmentsStoppedAt", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Student).GetField("<AppointmentsStoppedAt>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new Instants());
 
             var archivedAt = runtimeEntityType.AddProperty(
                 "ArchivedAt",
@@ -70,6 +78,19 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 propertyInfo: typeof(Student).GetProperty("ClubSpeedGoalMetresPerSecond", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(Student).GetField("<ClubSpeedGoalMetresPerSecond>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 nullable: true);
+
+            var contact = runtimeEntityType.AddProperty(
+                "Contact",
+                typeof(ContactWishes),
+                propertyInfo: typeof(Student).GetProperty("Contact", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Student).GetField("<Contact>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly));
+            contact.SetValueConverter(new ValueConverter<ContactWishes, string>(
+                string (ContactWishes value) => JsonColumn.Write(value),
+                ContactWishes (string text) => JsonColumn.Read<ContactWishes>(text)));
+            contact.SetComparer(new ValueComparer<ContactWishes>(
+                bool (ContactWishes one, ContactWishes other) => JsonColumn.Same(one, other),
+                int (ContactWishes value) => JsonColumn.Hash(value),
+                ContactWishes (ContactWishes value) => value));
 
             var daysPerWeek = runtimeEntityType.AddProperty(
                 "DaysPerWeek",
@@ -133,6 +154,14 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 bool (Guardian one, Guardian other) => JsonColumn.Same(one, other),
                 int (Guardian value) => JsonColumn.Hash(value),
                 Guardian (Guardian value) => value));
+
+            var guardianWithdrewAt = runtimeEntityType.AddProperty(
+                "GuardianWithdrewAt",
+                typeof(Instant?),
+                propertyInfo: typeof(Student).GetProperty("GuardianWithdrewAt", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Student).GetField("<GuardianWithdrewAt>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new Instants());
 
             var hand = runtimeEntityType.AddProperty(
                 "Hand",
@@ -208,6 +237,14 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 fieldInfo: typeof(Student).GetField("<MinutesPerWeek>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 sentinel: 0);
 
+            var moneyStoppedAt = runtimeEntityType.AddProperty(
+                "MoneyStoppedAt",
+                typeof(Instant?),
+                propertyInfo: typeof(Student).GetProperty("MoneyStoppedAt", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Student).GetField("<MoneyStoppedAt>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new Instants());
+
             var notes = runtimeEntityType.AddProperty(
                 "Notes",
                 typeof(string),
@@ -227,6 +264,14 @@ namespace CoachOffice.Migrations.Sqlite.CompiledModel
                 typeof(string),
                 propertyInfo: typeof(Student).GetProperty("Phone", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(Student).GetField("<Phone>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly));
+
+            var plansStoppedAt = runtimeEntityType.AddProperty(
+                "PlansStoppedAt",
+                typeof(Instant?),
+                propertyInfo: typeof(Student).GetProperty("PlansStoppedAt", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(Student).GetField("<PlansStoppedAt>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true,
+                valueConverter: new Instants());
 
             var room = runtimeEntityType.AddProperty(
                 "Room",

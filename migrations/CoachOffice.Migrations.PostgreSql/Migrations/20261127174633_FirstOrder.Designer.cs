@@ -12,7 +12,7 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace CoachOffice.Migrations.PostgreSql.Migrations
 {
     [DbContext(typeof(OfficeDb))]
-    [Migration("20261127163925_FirstOrder")]
+    [Migration("20261127174633_FirstOrder")]
     partial class FirstOrder
     {
         /// <inheritdoc />
@@ -94,6 +94,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.Property<string>("UserName")
                         .HasMaxLength(256)
                         .HasColumnType("character varying(256)");
+
+                    b.Property<bool>("WantsMorningList")
+                        .HasColumnType("boolean");
 
                     b.Property<string>("Zone")
                         .HasMaxLength(64)
@@ -238,6 +241,10 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
                     b.Property<DateTime?>("RevokedAt")
                         .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Stops")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
 
                     b.Property<Guid>("StudentId")
                         .HasColumnType("uuid");
@@ -658,6 +665,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.Property<Guid>("BookingId")
                         .HasColumnType("uuid");
 
+                    b.Property<DateTime?>("ComingAt")
+                        .HasColumnType("timestamp with time zone");
+
                     b.Property<DateTime?>("EndedAt")
                         .HasColumnType("timestamp with time zone");
 
@@ -837,6 +847,52 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.ToTable("WeeklyHours", (string)null);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.FollowUps.MailBounce", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("AddressSha256")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
+                    b.Property<bool>("IsHard")
+                        .HasColumnType("boolean");
+
+                    b.Property<Guid>("MessageId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("OnceKey")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("character varying(120)");
+
+                    b.Property<DateTime>("ReceivedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Status")
+                        .IsRequired()
+                        .HasMaxLength(11)
+                        .HasColumnType("character varying(11)");
+
+                    b.Property<Guid?>("StudentId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("IsHard");
+
+                    b.HasIndex("MessageId");
+
+                    b.HasIndex("OnceKey")
+                        .IsUnique();
+
+                    b.HasIndex("StudentId");
+
+                    b.ToTable("MailBounces", (string)null);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.FollowUps.Message", b =>
                 {
                     b.Property<Guid>("Id")
@@ -872,6 +928,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         .IsRequired()
                         .HasMaxLength(200)
                         .HasColumnType("character varying(200)");
+
+                    b.Property<string>("OwnWords")
+                        .HasColumnType("text");
 
                     b.Property<Guid?>("PlanId")
                         .HasColumnType("uuid");
@@ -910,7 +969,77 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
                     b.HasIndex("PlanId", "Kind", "State", "SentAt");
 
+                    b.HasIndex("State", "Attempts", "DueAt", "Id");
+
                     b.ToTable("Messages", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.FollowUps.MessageRule", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<bool>("IsOn")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.Property<int>("Timing")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.Property<bool>("WaitsForCoach")
+                        .HasColumnType("boolean");
+
+                    b.Property<Guid?>("WordingId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kind")
+                        .IsUnique();
+
+                    b.HasIndex("WordingId");
+
+                    b.ToTable("MessageRules", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.FollowUps.MessageWording", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Body")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("WrittenAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("WrittenBy")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kind", "WrittenAt");
+
+                    b.ToTable("MessageWordings", (string)null);
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Ledger.DocumentCounter", b =>
@@ -1689,6 +1818,17 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("uuid");
 
+                    b.Property<string>("Answer")
+                        .IsRequired()
+                        .HasMaxLength(400)
+                        .HasColumnType("character varying(400)");
+
+                    b.Property<DateTime?>("AnsweredAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<DateOnly?>("AnsweredOn")
+                        .HasColumnType("date");
+
                     b.Property<DateOnly>("DueOn")
                         .HasColumnType("date");
 
@@ -2344,6 +2484,55 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.ToTable("StoredDrafts", (string)null);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Safekeeping.SafetyCopy", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Absent")
+                        .HasColumnType("integer");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("character varying(120)");
+
+                    b.Property<long>("Bytes")
+                        .HasColumnType("bigint");
+
+                    b.Property<int>("Files")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)");
+
+                    b.Property<string>("Problem")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)");
+
+                    b.Property<DateTime?>("ProvedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("Rows")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("At");
+
+                    b.ToTable("SafetyCopies", (string)null);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.Students.Groups.GroupMember", b =>
                 {
                     b.Property<Guid>("GroupId")
@@ -2496,6 +2685,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.Property<DateTime>("AddedAt")
                         .HasColumnType("timestamp with time zone");
 
+                    b.Property<DateTime?>("AppointmentsStoppedAt")
+                        .HasColumnType("timestamp with time zone");
+
                     b.Property<DateTime?>("ArchivedAt")
                         .HasColumnType("timestamp with time zone");
 
@@ -2504,6 +2696,10 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
                     b.Property<double?>("ClubSpeedGoalMetresPerSecond")
                         .HasColumnType("double precision");
+
+                    b.Property<string>("Contact")
+                        .IsRequired()
+                        .HasColumnType("text");
 
                     b.Property<int>("DaysPerWeek")
                         .HasColumnType("integer");
@@ -2532,6 +2728,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
 
                     b.Property<string>("Guardian")
                         .HasColumnType("text");
+
+                    b.Property<DateTime?>("GuardianWithdrewAt")
+                        .HasColumnType("timestamp with time zone");
 
                     b.Property<string>("Hand")
                         .IsRequired()
@@ -2563,6 +2762,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.Property<int>("MinutesPerWeek")
                         .HasColumnType("integer");
 
+                    b.Property<DateTime?>("MoneyStoppedAt")
+                        .HasColumnType("timestamp with time zone");
+
                     b.Property<string>("Notes")
                         .IsRequired()
                         .HasColumnType("text");
@@ -2573,6 +2775,9 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.Property<string>("Phone")
                         .IsRequired()
                         .HasColumnType("text");
+
+                    b.Property<DateTime?>("PlansStoppedAt")
+                        .HasColumnType("timestamp with time zone");
 
                     b.Property<string>("Room")
                         .IsRequired()
@@ -2912,6 +3117,20 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.FollowUps.MailBounce", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.FollowUps.Message", null)
+                        .WithMany()
+                        .HasForeignKey("MessageId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.FollowUps.Message", b =>
                 {
                     b.HasOne("CoachOffice.Domain.Plans.Plan", null)
@@ -2922,6 +3141,14 @@ namespace CoachOffice.Migrations.PostgreSql.Migrations
                     b.HasOne("CoachOffice.Domain.Students.Student", null)
                         .WithMany()
                         .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.FollowUps.MessageRule", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.FollowUps.MessageWording", null)
+                        .WithMany()
+                        .HasForeignKey("WordingId")
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 

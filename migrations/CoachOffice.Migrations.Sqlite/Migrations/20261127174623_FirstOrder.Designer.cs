@@ -11,7 +11,7 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 namespace CoachOffice.Migrations.Sqlite.Migrations
 {
     [DbContext(typeof(OfficeDb))]
-    [Migration("20261127163900_FirstOrder")]
+    [Migration("20261127174623_FirstOrder")]
     partial class FirstOrder
     {
         /// <inheritdoc />
@@ -89,6 +89,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.Property<string>("UserName")
                         .HasMaxLength(256)
                         .HasColumnType("TEXT");
+
+                    b.Property<bool>("WantsMorningList")
+                        .HasColumnType("INTEGER");
 
                     b.Property<string>("Zone")
                         .HasMaxLength(64)
@@ -232,6 +235,10 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<DateTime?>("RevokedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Stops")
+                        .HasMaxLength(40)
                         .HasColumnType("TEXT");
 
                     b.Property<Guid>("StudentId")
@@ -653,6 +660,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.Property<Guid>("BookingId")
                         .HasColumnType("TEXT");
 
+                    b.Property<DateTime?>("ComingAt")
+                        .HasColumnType("TEXT");
+
                     b.Property<DateTime?>("EndedAt")
                         .HasColumnType("TEXT");
 
@@ -832,6 +842,52 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.ToTable("WeeklyHours", (string)null);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.FollowUps.MailBounce", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("AddressSha256")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsHard")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("MessageId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("OnceKey")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ReceivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Status")
+                        .IsRequired()
+                        .HasMaxLength(11)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("StudentId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("IsHard");
+
+                    b.HasIndex("MessageId");
+
+                    b.HasIndex("OnceKey")
+                        .IsUnique();
+
+                    b.HasIndex("StudentId");
+
+                    b.ToTable("MailBounces", (string)null);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.FollowUps.Message", b =>
                 {
                     b.Property<Guid>("Id")
@@ -866,6 +922,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.Property<string>("OnceKey")
                         .IsRequired()
                         .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("OwnWords")
                         .HasColumnType("TEXT");
 
                     b.Property<Guid?>("PlanId")
@@ -905,7 +964,77 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
                     b.HasIndex("PlanId", "Kind", "State", "SentAt");
 
+                    b.HasIndex("State", "Attempts", "DueAt", "Id");
+
                     b.ToTable("Messages", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.FollowUps.MessageRule", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsOn")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Timing")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("WaitsForCoach")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid?>("WordingId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kind")
+                        .IsUnique();
+
+                    b.HasIndex("WordingId");
+
+                    b.ToTable("MessageRules", (string)null);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.FollowUps.MessageWording", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Body")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("WrittenAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("WrittenBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kind", "WrittenAt");
+
+                    b.ToTable("MessageWordings", (string)null);
                 });
 
             modelBuilder.Entity("CoachOffice.Domain.Ledger.DocumentCounter", b =>
@@ -1684,6 +1813,17 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Answer")
+                        .IsRequired()
+                        .HasMaxLength(400)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("AnsweredAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("AnsweredOn")
+                        .HasColumnType("TEXT");
+
                     b.Property<DateOnly>("DueOn")
                         .HasColumnType("TEXT");
 
@@ -2339,6 +2479,55 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.ToTable("StoredDrafts", (string)null);
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.Safekeeping.SafetyCopy", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Absent")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Bytes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Files")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Problem")
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ProvedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Rows")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("At");
+
+                    b.ToTable("SafetyCopies", (string)null);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.Students.Groups.GroupMember", b =>
                 {
                     b.Property<Guid>("GroupId")
@@ -2491,6 +2680,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.Property<DateTime>("AddedAt")
                         .HasColumnType("TEXT");
 
+                    b.Property<DateTime?>("AppointmentsStoppedAt")
+                        .HasColumnType("TEXT");
+
                     b.Property<DateTime?>("ArchivedAt")
                         .HasColumnType("TEXT");
 
@@ -2499,6 +2691,10 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
                     b.Property<double?>("ClubSpeedGoalMetresPerSecond")
                         .HasColumnType("REAL");
+
+                    b.Property<string>("Contact")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<int>("DaysPerWeek")
                         .HasColumnType("INTEGER");
@@ -2526,6 +2722,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Guardian")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("GuardianWithdrewAt")
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Hand")
@@ -2558,6 +2757,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.Property<int>("MinutesPerWeek")
                         .HasColumnType("INTEGER");
 
+                    b.Property<DateTime?>("MoneyStoppedAt")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Notes")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -2567,6 +2769,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
                     b.Property<string>("Phone")
                         .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("PlansStoppedAt")
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Room")
@@ -2900,6 +3105,20 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("CoachOffice.Domain.FollowUps.MailBounce", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.FollowUps.Message", null)
+                        .WithMany()
+                        .HasForeignKey("MessageId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("CoachOffice.Domain.Students.Student", null)
+                        .WithMany()
+                        .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("CoachOffice.Domain.FollowUps.Message", b =>
                 {
                     b.HasOne("CoachOffice.Domain.Plans.Plan", null)
@@ -2910,6 +3129,14 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                     b.HasOne("CoachOffice.Domain.Students.Student", null)
                         .WithMany()
                         .HasForeignKey("StudentId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("CoachOffice.Domain.FollowUps.MessageRule", b =>
+                {
+                    b.HasOne("CoachOffice.Domain.FollowUps.MessageWording", null)
+                        .WithMany()
+                        .HasForeignKey("WordingId")
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 

@@ -1,9 +1,10 @@
 ﻿using System;
 using Microsoft.EntityFrameworkCore.Migrations;
+using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 
 #nullable disable
 
-namespace CoachOffice.Migrations.Sqlite.Migrations
+namespace CoachOffice.Migrations.PostgreSql.Migrations
 {
     /// <inheritdoc />
     public partial class FirstOrder : Migration
@@ -15,26 +16,27 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Accounts",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    DisplayName = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
-                    Policy = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    DisabledAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Zone = table.Column<string>(type: "TEXT", maxLength: 64, nullable: true),
-                    UserName = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
-                    NormalizedUserName = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
-                    Email = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
-                    NormalizedEmail = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
-                    EmailConfirmed = table.Column<bool>(type: "INTEGER", nullable: false),
-                    PasswordHash = table.Column<string>(type: "TEXT", nullable: true),
-                    SecurityStamp = table.Column<string>(type: "TEXT", nullable: true),
-                    ConcurrencyStamp = table.Column<string>(type: "TEXT", nullable: true),
-                    PhoneNumber = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
-                    PhoneNumberConfirmed = table.Column<bool>(type: "INTEGER", nullable: false),
-                    TwoFactorEnabled = table.Column<bool>(type: "INTEGER", nullable: false),
-                    LockoutEnd = table.Column<DateTimeOffset>(type: "TEXT", nullable: true),
-                    LockoutEnabled = table.Column<bool>(type: "INTEGER", nullable: false),
-                    AccessFailedCount = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    DisplayName = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    Policy = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    DisabledAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Zone = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: true),
+                    WantsMorningList = table.Column<bool>(type: "boolean", nullable: false),
+                    UserName = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
+                    NormalizedUserName = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
+                    Email = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
+                    NormalizedEmail = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
+                    EmailConfirmed = table.Column<bool>(type: "boolean", nullable: false),
+                    PasswordHash = table.Column<string>(type: "text", nullable: true),
+                    SecurityStamp = table.Column<string>(type: "text", nullable: true),
+                    ConcurrencyStamp = table.Column<string>(type: "text", nullable: true),
+                    PhoneNumber = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
+                    PhoneNumberConfirmed = table.Column<bool>(type: "boolean", nullable: false),
+                    TwoFactorEnabled = table.Column<bool>(type: "boolean", nullable: false),
+                    LockoutEnd = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    LockoutEnabled = table.Column<bool>(type: "boolean", nullable: false),
+                    AccessFailedCount = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -45,14 +47,14 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "AuditEntries",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Account = table.Column<Guid>(type: "TEXT", nullable: true),
-                    ActorName = table.Column<string>(type: "TEXT", nullable: false),
-                    Action = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
-                    Subject = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    SubjectId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Detail = table.Column<string>(type: "TEXT", nullable: true)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    Account = table.Column<Guid>(type: "uuid", nullable: true),
+                    ActorName = table.Column<string>(type: "text", nullable: false),
+                    Action = table.Column<string>(type: "character varying(60)", maxLength: 60, nullable: false),
+                    Subject = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    SubjectId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Detail = table.Column<string>(type: "text", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -63,11 +65,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "BookingSeries",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Rule = table.Column<string>(type: "TEXT", maxLength: 400, nullable: false),
-                    FirstStart = table.Column<string>(type: "TEXT", maxLength: 19, nullable: false),
-                    Zone = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
-                    CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Rule = table.Column<string>(type: "character varying(400)", maxLength: 400, nullable: false),
+                    FirstStart = table.Column<string>(type: "character varying(19)", maxLength: 19, nullable: false),
+                    Zone = table.Column<string>(type: "character varying(60)", maxLength: 60, nullable: false),
+                    CreatedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -78,17 +80,17 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "BookingTerms",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    NoticeHours = table.Column<int>(type: "INTEGER", nullable: false),
-                    LateFeePercent = table.Column<int>(type: "INTEGER", nullable: false),
-                    NoShowFeePercent = table.Column<int>(type: "INTEGER", nullable: false),
-                    LateTakesCredit = table.Column<bool>(type: "INTEGER", nullable: false),
-                    HoldMinutes = table.Column<int>(type: "INTEGER", nullable: false),
-                    OfferMinutes = table.Column<int>(type: "INTEGER", nullable: false),
-                    EarliestHours = table.Column<int>(type: "INTEGER", nullable: false),
-                    LatestDays = table.Column<int>(type: "INTEGER", nullable: false),
-                    StepMinutes = table.Column<int>(type: "INTEGER", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    NoticeHours = table.Column<int>(type: "integer", nullable: false),
+                    LateFeePercent = table.Column<int>(type: "integer", nullable: false),
+                    NoShowFeePercent = table.Column<int>(type: "integer", nullable: false),
+                    LateTakesCredit = table.Column<bool>(type: "boolean", nullable: false),
+                    HoldMinutes = table.Column<int>(type: "integer", nullable: false),
+                    OfferMinutes = table.Column<int>(type: "integer", nullable: false),
+                    EarliestHours = table.Column<int>(type: "integer", nullable: false),
+                    LatestDays = table.Column<int>(type: "integer", nullable: false),
+                    StepMinutes = table.Column<int>(type: "integer", nullable: false),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -99,11 +101,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "BusyTimes",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    CoachId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Source = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
-                    From = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Until = table.Column<DateTime>(type: "TEXT", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    CoachId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Source = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    From = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    Until = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -114,10 +116,10 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "DataProtectionKeys",
                 columns: table => new
                 {
-                    Id = table.Column<int>(type: "INTEGER", nullable: false)
-                        .Annotation("Sqlite:Autoincrement", true),
-                    FriendlyName = table.Column<string>(type: "TEXT", nullable: true),
-                    Xml = table.Column<string>(type: "TEXT", nullable: true)
+                    Id = table.Column<int>(type: "integer", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    FriendlyName = table.Column<string>(type: "text", nullable: true),
+                    Xml = table.Column<string>(type: "text", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -128,9 +130,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "DocumentCounters",
                 columns: table => new
                 {
-                    Kind = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Year = table.Column<int>(type: "INTEGER", nullable: false),
-                    Last = table.Column<int>(type: "INTEGER", nullable: false)
+                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Year = table.Column<int>(type: "integer", nullable: false),
+                    Last = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -138,19 +140,35 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "MessageWordings",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Subject = table.Column<string>(type: "text", nullable: false),
+                    Body = table.Column<string>(type: "text", nullable: false),
+                    WrittenAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    WrittenBy = table.Column<string>(type: "text", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_MessageWordings", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "MoneyTerms",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    TaxMode = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Rounding = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    TaxScope = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    LegalName = table.Column<string>(type: "TEXT", maxLength: 160, nullable: false),
-                    PostalAddress = table.Column<string>(type: "TEXT", maxLength: 500, nullable: false),
-                    TaxNumber = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    PaymentDays = table.Column<int>(type: "INTEGER", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false),
-                    Only = table.Column<int>(type: "INTEGER", nullable: false, defaultValue: 1)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    TaxMode = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Rounding = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    TaxScope = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    LegalName = table.Column<string>(type: "character varying(160)", maxLength: 160, nullable: false),
+                    PostalAddress = table.Column<string>(type: "character varying(500)", maxLength: 500, nullable: false),
+                    TaxNumber = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    PaymentDays = table.Column<int>(type: "integer", nullable: false),
+                    Version = table.Column<int>(type: "integer", nullable: false),
+                    Only = table.Column<int>(type: "integer", nullable: false, defaultValue: 1)
                 },
                 constraints: table =>
                 {
@@ -161,22 +179,22 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Offerings",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Name = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
-                    Kind = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    PriceMinor = table.Column<long>(type: "INTEGER", nullable: false),
-                    TaxBasisPoints = table.Column<int>(type: "INTEGER", nullable: false),
-                    Minutes = table.Column<int>(type: "INTEGER", nullable: false),
-                    BufferMinutes = table.Column<int>(type: "INTEGER", nullable: false),
-                    Capacity = table.Column<int>(type: "INTEGER", nullable: false),
-                    TurnaroundHours = table.Column<int>(type: "INTEGER", nullable: false),
-                    Places = table.Column<string>(type: "TEXT", nullable: false),
-                    Coaches = table.Column<string>(type: "TEXT", nullable: false),
-                    Resources = table.Column<string>(type: "TEXT", nullable: false),
-                    IsBookable = table.Column<bool>(type: "INTEGER", nullable: false),
-                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    ArchivedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Name = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    PriceMinor = table.Column<long>(type: "bigint", nullable: false),
+                    TaxBasisPoints = table.Column<int>(type: "integer", nullable: false),
+                    Minutes = table.Column<int>(type: "integer", nullable: false),
+                    BufferMinutes = table.Column<int>(type: "integer", nullable: false),
+                    Capacity = table.Column<int>(type: "integer", nullable: false),
+                    TurnaroundHours = table.Column<int>(type: "integer", nullable: false),
+                    Places = table.Column<string>(type: "text", nullable: false),
+                    Coaches = table.Column<string>(type: "text", nullable: false),
+                    Resources = table.Column<string>(type: "text", nullable: false),
+                    IsBookable = table.Column<bool>(type: "boolean", nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    ArchivedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -187,17 +205,17 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "PackageOffers",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Name = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
-                    Lessons = table.Column<int>(type: "INTEGER", nullable: false),
-                    Offerings = table.Column<string>(type: "TEXT", nullable: false),
-                    PriceMinor = table.Column<long>(type: "INTEGER", nullable: false),
-                    TaxBasisPoints = table.Column<int>(type: "INTEGER", nullable: false),
-                    ValidMonths = table.Column<int>(type: "INTEGER", nullable: true),
-                    IsShared = table.Column<bool>(type: "INTEGER", nullable: false),
-                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    ArchivedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Name = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    Lessons = table.Column<int>(type: "integer", nullable: false),
+                    Offerings = table.Column<string>(type: "text", nullable: false),
+                    PriceMinor = table.Column<long>(type: "bigint", nullable: false),
+                    TaxBasisPoints = table.Column<int>(type: "integer", nullable: false),
+                    ValidMonths = table.Column<int>(type: "integer", nullable: true),
+                    IsShared = table.Column<bool>(type: "boolean", nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    ArchivedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -208,13 +226,13 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Payers",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Name = table.Column<string>(type: "TEXT", maxLength: 250, nullable: false),
-                    Email = table.Column<string>(type: "TEXT", maxLength: 254, nullable: false),
-                    PostalAddress = table.Column<string>(type: "TEXT", maxLength: 500, nullable: false),
-                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    ErasedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Name = table.Column<string>(type: "character varying(250)", maxLength: 250, nullable: false),
+                    Email = table.Column<string>(type: "character varying(254)", maxLength: 254, nullable: false),
+                    PostalAddress = table.Column<string>(type: "character varying(500)", maxLength: 500, nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    ErasedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -225,11 +243,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Places",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Name = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
-                    Address = table.Column<string>(type: "TEXT", maxLength: 400, nullable: false),
-                    ArchivedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Name = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    Address = table.Column<string>(type: "character varying(400)", maxLength: 400, nullable: false),
+                    ArchivedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -240,19 +258,19 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Practices",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Name = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
-                    Zone = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
-                    Currency = table.Column<string>(type: "TEXT", maxLength: 3, nullable: false),
-                    Units = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    EmergencyNumber = table.Column<string>(type: "TEXT", nullable: false),
-                    RequiresSecondFactor = table.Column<bool>(type: "INTEGER", nullable: false),
-                    MailFrom = table.Column<string>(type: "TEXT", nullable: false),
-                    PublicAddress = table.Column<string>(type: "TEXT", nullable: false),
-                    IsDemo = table.Column<bool>(type: "INTEGER", nullable: false),
-                    OpenedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false),
-                    Only = table.Column<int>(type: "INTEGER", nullable: false, defaultValue: 1)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Name = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    Zone = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    Currency = table.Column<string>(type: "character varying(3)", maxLength: 3, nullable: false),
+                    Units = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    EmergencyNumber = table.Column<string>(type: "text", nullable: false),
+                    RequiresSecondFactor = table.Column<bool>(type: "boolean", nullable: false),
+                    MailFrom = table.Column<string>(type: "text", nullable: false),
+                    PublicAddress = table.Column<string>(type: "text", nullable: false),
+                    IsDemo = table.Column<bool>(type: "boolean", nullable: false),
+                    OpenedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    Version = table.Column<int>(type: "integer", nullable: false),
+                    Only = table.Column<int>(type: "integer", nullable: false, defaultValue: 1)
                 },
                 constraints: table =>
                 {
@@ -263,12 +281,12 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "ReadingSheets",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Owner = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Name = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
-                    Measures = table.Column<string>(type: "TEXT", nullable: false),
-                    CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Owner = table.Column<Guid>(type: "uuid", nullable: false),
+                    Name = table.Column<string>(type: "character varying(60)", maxLength: 60, nullable: false),
+                    Measures = table.Column<string>(type: "text", nullable: false),
+                    CreatedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -279,10 +297,10 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "RememberedColumns",
                 columns: table => new
                 {
-                    HeaderSha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
-                    Mapping = table.Column<string>(type: "TEXT", nullable: false),
-                    By = table.Column<Guid>(type: "TEXT", nullable: false),
-                    At = table.Column<DateTime>(type: "TEXT", nullable: false)
+                    HeaderSha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    Mapping = table.Column<string>(type: "text", nullable: false),
+                    By = table.Column<Guid>(type: "uuid", nullable: false),
+                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -293,10 +311,10 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "RememberedStudentColumns",
                 columns: table => new
                 {
-                    HeaderSha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
-                    Columns = table.Column<string>(type: "TEXT", nullable: false),
-                    By = table.Column<Guid>(type: "TEXT", nullable: false),
-                    At = table.Column<DateTime>(type: "TEXT", nullable: false)
+                    HeaderSha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    Columns = table.Column<string>(type: "text", nullable: false),
+                    By = table.Column<Guid>(type: "uuid", nullable: false),
+                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -307,10 +325,10 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Roles",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Name = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
-                    NormalizedName = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
-                    ConcurrencyStamp = table.Column<string>(type: "TEXT", nullable: true)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Name = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
+                    NormalizedName = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
+                    ConcurrencyStamp = table.Column<string>(type: "text", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -321,12 +339,12 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "RulebookWorks",
                 columns: table => new
                 {
-                    Account = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Edition = table.Column<int>(type: "INTEGER", nullable: false),
-                    Edits = table.Column<string>(type: "TEXT", nullable: false),
-                    Dropped = table.Column<string>(type: "TEXT", nullable: false),
-                    ChangedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Account = table.Column<Guid>(type: "uuid", nullable: false),
+                    Edition = table.Column<int>(type: "integer", nullable: false),
+                    Edits = table.Column<string>(type: "text", nullable: false),
+                    Dropped = table.Column<string>(type: "text", nullable: false),
+                    ChangedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -334,12 +352,33 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "SafetyCopies",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    By = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    State = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Place = table.Column<string>(type: "character varying(60)", maxLength: 60, nullable: false),
+                    Problem = table.Column<string>(type: "character varying(500)", maxLength: 500, nullable: true),
+                    Rows = table.Column<long>(type: "bigint", nullable: false),
+                    Files = table.Column<int>(type: "integer", nullable: false),
+                    Absent = table.Column<int>(type: "integer", nullable: false),
+                    Bytes = table.Column<long>(type: "bigint", nullable: false),
+                    ProvedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_SafetyCopies", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "ShippedBooks",
                 columns: table => new
                 {
-                    Sha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
-                    Text = table.Column<string>(type: "TEXT", nullable: false),
-                    KeptAt = table.Column<DateTime>(type: "TEXT", nullable: false)
+                    Sha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    Text = table.Column<string>(type: "text", nullable: false),
+                    KeptAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -350,18 +389,18 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "StudentFiles",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Account = table.Column<Guid>(type: "TEXT", nullable: false),
-                    ByName = table.Column<string>(type: "TEXT", nullable: false),
-                    Name = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
-                    Sha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
-                    OpenedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Columns = table.Column<string>(type: "TEXT", nullable: true),
-                    BroughtSha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: true),
-                    BroughtAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Outcome = table.Column<string>(type: "TEXT", nullable: true),
-                    UndoneAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Account = table.Column<Guid>(type: "uuid", nullable: false),
+                    ByName = table.Column<string>(type: "text", nullable: false),
+                    Name = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    Sha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    OpenedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    Columns = table.Column<string>(type: "text", nullable: true),
+                    BroughtSha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: true),
+                    BroughtAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Outcome = table.Column<string>(type: "text", nullable: true),
+                    UndoneAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -372,11 +411,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "StudentGroups",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Name = table.Column<string>(type: "TEXT", maxLength: 80, nullable: false),
-                    CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    ArchivedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Name = table.Column<string>(type: "character varying(80)", maxLength: 80, nullable: false),
+                    CreatedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    ArchivedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -387,11 +426,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "AccountClaims",
                 columns: table => new
                 {
-                    Id = table.Column<int>(type: "INTEGER", nullable: false)
-                        .Annotation("Sqlite:Autoincrement", true),
-                    UserId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    ClaimType = table.Column<string>(type: "TEXT", nullable: true),
-                    ClaimValue = table.Column<string>(type: "TEXT", nullable: true)
+                    Id = table.Column<int>(type: "integer", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    UserId = table.Column<Guid>(type: "uuid", nullable: false),
+                    ClaimType = table.Column<string>(type: "text", nullable: true),
+                    ClaimValue = table.Column<string>(type: "text", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -408,10 +447,10 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "AccountLogins",
                 columns: table => new
                 {
-                    LoginProvider = table.Column<string>(type: "TEXT", maxLength: 128, nullable: false),
-                    ProviderKey = table.Column<string>(type: "TEXT", maxLength: 128, nullable: false),
-                    ProviderDisplayName = table.Column<string>(type: "TEXT", nullable: true),
-                    UserId = table.Column<Guid>(type: "TEXT", nullable: false)
+                    LoginProvider = table.Column<string>(type: "character varying(128)", maxLength: 128, nullable: false),
+                    ProviderKey = table.Column<string>(type: "character varying(128)", maxLength: 128, nullable: false),
+                    ProviderDisplayName = table.Column<string>(type: "text", nullable: true),
+                    UserId = table.Column<Guid>(type: "uuid", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -428,9 +467,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "AccountPasskeys",
                 columns: table => new
                 {
-                    CredentialId = table.Column<byte[]>(type: "BLOB", maxLength: 1024, nullable: false),
-                    UserId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Data = table.Column<string>(type: "TEXT", nullable: false)
+                    CredentialId = table.Column<byte[]>(type: "bytea", maxLength: 1024, nullable: false),
+                    UserId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Data = table.Column<string>(type: "jsonb", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -447,10 +486,10 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "AccountTokens",
                 columns: table => new
                 {
-                    UserId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    LoginProvider = table.Column<string>(type: "TEXT", maxLength: 128, nullable: false),
-                    Name = table.Column<string>(type: "TEXT", maxLength: 128, nullable: false),
-                    Value = table.Column<string>(type: "TEXT", nullable: true)
+                    UserId = table.Column<Guid>(type: "uuid", nullable: false),
+                    LoginProvider = table.Column<string>(type: "character varying(128)", maxLength: 128, nullable: false),
+                    Name = table.Column<string>(type: "character varying(128)", maxLength: 128, nullable: false),
+                    Value = table.Column<string>(type: "text", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -464,35 +503,63 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "MessageRules",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    IsOn = table.Column<bool>(type: "boolean", nullable: false),
+                    Timing = table.Column<int>(type: "integer", nullable: false),
+                    WaitsForCoach = table.Column<bool>(type: "boolean", nullable: false),
+                    WordingId = table.Column<Guid>(type: "uuid", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_MessageRules", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_MessageRules_MessageWordings_WordingId",
+                        column: x => x.WordingId,
+                        principalTable: "MessageWordings",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Students",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    GivenName = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
-                    FamilyName = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
-                    Email = table.Column<string>(type: "TEXT", maxLength: 254, nullable: false),
-                    Phone = table.Column<string>(type: "TEXT", nullable: false),
-                    BirthDate = table.Column<DateOnly>(type: "TEXT", nullable: true),
-                    Guardian = table.Column<string>(type: "TEXT", nullable: true),
-                    PayerId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    Hand = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Level = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Goals = table.Column<string>(type: "TEXT", nullable: false),
-                    Kit = table.Column<string>(type: "TEXT", nullable: false),
-                    Room = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    MinutesPerWeek = table.Column<int>(type: "INTEGER", nullable: false),
-                    DaysPerWeek = table.Column<int>(type: "INTEGER", nullable: false),
-                    Limits = table.Column<string>(type: "TEXT", nullable: false),
-                    ClubSpeedGoalMetresPerSecond = table.Column<double>(type: "REAL", nullable: true),
-                    HeightCm = table.Column<double>(type: "REAL", nullable: true),
-                    Notes = table.Column<string>(type: "TEXT", nullable: false),
-                    SearchText = table.Column<string>(type: "TEXT", nullable: false),
-                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    ArchivedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    ErasedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    MergedInto = table.Column<Guid>(type: "TEXT", nullable: true),
-                    MessagesStoppedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    GivenName = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    FamilyName = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    Email = table.Column<string>(type: "character varying(254)", maxLength: 254, nullable: false),
+                    Phone = table.Column<string>(type: "text", nullable: false),
+                    BirthDate = table.Column<DateOnly>(type: "date", nullable: true),
+                    Guardian = table.Column<string>(type: "text", nullable: true),
+                    PayerId = table.Column<Guid>(type: "uuid", nullable: true),
+                    Hand = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Level = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Goals = table.Column<string>(type: "text", nullable: false),
+                    Kit = table.Column<string>(type: "text", nullable: false),
+                    Room = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    MinutesPerWeek = table.Column<int>(type: "integer", nullable: false),
+                    DaysPerWeek = table.Column<int>(type: "integer", nullable: false),
+                    Limits = table.Column<string>(type: "text", nullable: false),
+                    ClubSpeedGoalMetresPerSecond = table.Column<double>(type: "double precision", nullable: true),
+                    HeightCm = table.Column<double>(type: "double precision", nullable: true),
+                    Notes = table.Column<string>(type: "text", nullable: false),
+                    SearchText = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    ArchivedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    ErasedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    MergedInto = table.Column<Guid>(type: "uuid", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false),
+                    MessagesStoppedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    AppointmentsStoppedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    PlansStoppedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    MoneyStoppedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    GuardianWithdrewAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Contact = table.Column<string>(type: "text", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -515,14 +582,14 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "HoursExceptions",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    CoachId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    OpenAt = table.Column<Guid>(type: "TEXT", nullable: true),
-                    LocalFrom = table.Column<string>(type: "TEXT", maxLength: 19, nullable: false),
-                    LocalUntil = table.Column<string>(type: "TEXT", maxLength: 19, nullable: false),
-                    From = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Until = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Note = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    CoachId = table.Column<Guid>(type: "uuid", nullable: true),
+                    OpenAt = table.Column<Guid>(type: "uuid", nullable: true),
+                    LocalFrom = table.Column<string>(type: "character varying(19)", maxLength: 19, nullable: false),
+                    LocalUntil = table.Column<string>(type: "character varying(19)", maxLength: 19, nullable: false),
+                    From = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    Until = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    Note = table.Column<string>(type: "character varying(200)", maxLength: 200, nullable: false)
                 },
                 constraints: table =>
                 {
@@ -539,11 +606,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Resources",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    PlaceId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Name = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
-                    ArchivedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    PlaceId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Name = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    ArchivedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -560,10 +627,10 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Travels",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    OnePlace = table.Column<Guid>(type: "TEXT", nullable: false),
-                    OtherPlace = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Minutes = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    OnePlace = table.Column<Guid>(type: "uuid", nullable: false),
+                    OtherPlace = table.Column<Guid>(type: "uuid", nullable: false),
+                    Minutes = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -586,14 +653,14 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "WeeklyHours",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    CoachId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    PlaceId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Day = table.Column<int>(type: "INTEGER", nullable: false),
-                    From = table.Column<TimeOnly>(type: "TEXT", nullable: false),
-                    Until = table.Column<TimeOnly>(type: "TEXT", nullable: false),
-                    ValidFrom = table.Column<DateOnly>(type: "TEXT", nullable: false),
-                    ValidUntil = table.Column<DateOnly>(type: "TEXT", nullable: true)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    CoachId = table.Column<Guid>(type: "uuid", nullable: false),
+                    PlaceId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Day = table.Column<int>(type: "integer", nullable: false),
+                    From = table.Column<TimeOnly>(type: "time without time zone", nullable: false),
+                    Until = table.Column<TimeOnly>(type: "time without time zone", nullable: false),
+                    ValidFrom = table.Column<DateOnly>(type: "date", nullable: false),
+                    ValidUntil = table.Column<DateOnly>(type: "date", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -610,8 +677,8 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "AccountRoles",
                 columns: table => new
                 {
-                    UserId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    RoleId = table.Column<Guid>(type: "TEXT", nullable: false)
+                    UserId = table.Column<Guid>(type: "uuid", nullable: false),
+                    RoleId = table.Column<Guid>(type: "uuid", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -634,11 +701,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "RoleClaims",
                 columns: table => new
                 {
-                    Id = table.Column<int>(type: "INTEGER", nullable: false)
-                        .Annotation("Sqlite:Autoincrement", true),
-                    RoleId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    ClaimType = table.Column<string>(type: "TEXT", nullable: true),
-                    ClaimValue = table.Column<string>(type: "TEXT", nullable: true)
+                    Id = table.Column<int>(type: "integer", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    RoleId = table.Column<Guid>(type: "uuid", nullable: false),
+                    ClaimType = table.Column<string>(type: "text", nullable: true),
+                    ClaimValue = table.Column<string>(type: "text", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -655,10 +722,10 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "KeptRulebooks",
                 columns: table => new
                 {
-                    Sha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
-                    Text = table.Column<string>(type: "TEXT", nullable: false),
-                    KeptAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    ShippedSha256 = table.Column<string>(type: "TEXT", nullable: true)
+                    Sha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    Text = table.Column<string>(type: "text", nullable: false),
+                    KeptAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    ShippedSha256 = table.Column<string>(type: "character varying(64)", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -675,11 +742,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "BroughtStudents",
                 columns: table => new
                 {
-                    FileId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    IsNew = table.Column<bool>(type: "INTEGER", nullable: false),
-                    Filled = table.Column<string>(type: "TEXT", nullable: false),
-                    StudentVersion = table.Column<int>(type: "INTEGER", nullable: false)
+                    FileId = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    IsNew = table.Column<bool>(type: "boolean", nullable: false),
+                    Filled = table.Column<string>(type: "text", nullable: false),
+                    StudentVersion = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -702,13 +769,13 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "CalendarFeeds",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    TokenSha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
-                    CoachId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    IssuedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    RevokedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    LastOpenedAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    TokenSha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    CoachId = table.Column<Guid>(type: "uuid", nullable: true),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: true),
+                    IssuedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    RevokedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    LastOpenedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -725,18 +792,18 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "DeviceFiles",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Account = table.Column<Guid>(type: "TEXT", nullable: false),
-                    ByName = table.Column<string>(type: "TEXT", nullable: false),
-                    Name = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
-                    Sha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
-                    OpenedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Answers = table.Column<string>(type: "TEXT", nullable: true),
-                    ImportedSha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: true),
-                    ImportedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Outcome = table.Column<string>(type: "TEXT", nullable: true),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Account = table.Column<Guid>(type: "uuid", nullable: false),
+                    ByName = table.Column<string>(type: "text", nullable: false),
+                    Name = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    Sha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    OpenedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    Answers = table.Column<string>(type: "text", nullable: true),
+                    ImportedSha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: true),
+                    ImportedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Outcome = table.Column<string>(type: "text", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -753,9 +820,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "GroupMembers",
                 columns: table => new
                 {
-                    GroupId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Since = table.Column<DateTime>(type: "TEXT", nullable: false)
+                    GroupId = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Since = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -778,17 +845,17 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Lessons",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    CoachId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    HeldOn = table.Column<DateOnly>(type: "TEXT", nullable: false),
-                    Club = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Kind = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Observations = table.Column<string>(type: "TEXT", nullable: false),
-                    Notes = table.Column<string>(type: "TEXT", nullable: false),
-                    CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false),
-                    Sheet = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    CoachId = table.Column<Guid>(type: "uuid", nullable: false),
+                    HeldOn = table.Column<DateOnly>(type: "date", nullable: false),
+                    Club = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Observations = table.Column<string>(type: "text", nullable: false),
+                    Notes = table.Column<string>(type: "text", nullable: false),
+                    CreatedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    Version = table.Column<int>(type: "integer", nullable: false),
+                    Sheet = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false)
                 },
                 constraints: table =>
                 {
@@ -805,14 +872,14 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "MediaConsents",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    GivenBy = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
-                    GivenOn = table.Column<DateOnly>(type: "TEXT", nullable: false),
-                    RecordedBy = table.Column<Guid>(type: "TEXT", nullable: false),
-                    RecordedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    WithdrawnAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    WithdrawnBy = table.Column<Guid>(type: "TEXT", nullable: true)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    GivenBy = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    GivenOn = table.Column<DateOnly>(type: "date", nullable: false),
+                    RecordedBy = table.Column<Guid>(type: "uuid", nullable: false),
+                    RecordedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    WithdrawnAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    WithdrawnBy = table.Column<Guid>(type: "uuid", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -829,19 +896,19 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Packages",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    OfferId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    PayerId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    IsShared = table.Column<bool>(type: "INTEGER", nullable: false),
-                    Name = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false),
-                    Lessons = table.Column<int>(type: "INTEGER", nullable: false),
-                    Offerings = table.Column<string>(type: "TEXT", nullable: false),
-                    TaxBasisPoints = table.Column<int>(type: "INTEGER", nullable: false),
-                    SoldOn = table.Column<DateOnly>(type: "TEXT", nullable: false),
-                    ValidUntil = table.Column<DateOnly>(type: "TEXT", nullable: true),
-                    ClosedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    OfferId = table.Column<Guid>(type: "uuid", nullable: false),
+                    PayerId = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    IsShared = table.Column<bool>(type: "boolean", nullable: false),
+                    Name = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    Lessons = table.Column<int>(type: "integer", nullable: false),
+                    Offerings = table.Column<string>(type: "text", nullable: false),
+                    TaxBasisPoints = table.Column<int>(type: "integer", nullable: false),
+                    SoldOn = table.Column<DateOnly>(type: "date", nullable: false),
+                    ValidUntil = table.Column<DateOnly>(type: "date", nullable: true),
+                    ClosedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -870,28 +937,28 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Bookings",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    OfferingId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    CoachId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    PlaceId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    ResourceId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    SeriesId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    SeriesStart = table.Column<string>(type: "TEXT", maxLength: 19, nullable: true),
-                    LocalStart = table.Column<string>(type: "TEXT", maxLength: 19, nullable: false),
-                    Zone = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
-                    Minutes = table.Column<int>(type: "INTEGER", nullable: false),
-                    BufferMinutes = table.Column<int>(type: "INTEGER", nullable: false),
-                    Starts = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Ends = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    BusyUntil = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Capacity = table.Column<int>(type: "INTEGER", nullable: false),
-                    Status = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    HeldUntil = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Sequence = table.Column<int>(type: "INTEGER", nullable: false),
-                    Note = table.Column<string>(type: "TEXT", maxLength: 2000, nullable: false),
-                    CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    CancelledAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    OfferingId = table.Column<Guid>(type: "uuid", nullable: false),
+                    CoachId = table.Column<Guid>(type: "uuid", nullable: false),
+                    PlaceId = table.Column<Guid>(type: "uuid", nullable: false),
+                    ResourceId = table.Column<Guid>(type: "uuid", nullable: true),
+                    SeriesId = table.Column<Guid>(type: "uuid", nullable: true),
+                    SeriesStart = table.Column<string>(type: "character varying(19)", maxLength: 19, nullable: true),
+                    LocalStart = table.Column<string>(type: "character varying(19)", maxLength: 19, nullable: false),
+                    Zone = table.Column<string>(type: "character varying(60)", maxLength: 60, nullable: false),
+                    Minutes = table.Column<int>(type: "integer", nullable: false),
+                    BufferMinutes = table.Column<int>(type: "integer", nullable: false),
+                    Starts = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    Ends = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    BusyUntil = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    Capacity = table.Column<int>(type: "integer", nullable: false),
+                    Status = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    HeldUntil = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Sequence = table.Column<int>(type: "integer", nullable: false),
+                    Note = table.Column<string>(type: "character varying(2000)", maxLength: 2000, nullable: false),
+                    CreatedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    CancelledAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -926,16 +993,16 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "RulebookEditions",
                 columns: table => new
                 {
-                    Number = table.Column<int>(type: "INTEGER", nullable: false),
-                    Sha256 = table.Column<string>(type: "TEXT", nullable: false),
-                    ShippedSha256 = table.Column<string>(type: "TEXT", nullable: false),
-                    Own = table.Column<string>(type: "TEXT", nullable: false),
-                    Kind = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    AdoptedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    By = table.Column<Guid>(type: "TEXT", nullable: true),
-                    ByName = table.Column<string>(type: "TEXT", nullable: false),
-                    Why = table.Column<string>(type: "TEXT", nullable: false),
-                    Changes = table.Column<string>(type: "TEXT", nullable: false)
+                    Number = table.Column<int>(type: "integer", nullable: false),
+                    Sha256 = table.Column<string>(type: "character varying(64)", nullable: false),
+                    ShippedSha256 = table.Column<string>(type: "character varying(64)", nullable: false),
+                    Own = table.Column<string>(type: "text", nullable: false),
+                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    AdoptedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    By = table.Column<Guid>(type: "uuid", nullable: true),
+                    ByName = table.Column<string>(type: "text", nullable: false),
+                    Why = table.Column<string>(type: "text", nullable: false),
+                    Changes = table.Column<string>(type: "text", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -958,11 +1025,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "LessonInputs",
                 columns: table => new
                 {
-                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Club = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Json = table.Column<string>(type: "TEXT", nullable: false),
-                    IsDrafted = table.Column<bool>(type: "INTEGER", nullable: false)
+                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Club = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Json = table.Column<string>(type: "text", nullable: false),
+                    IsDrafted = table.Column<bool>(type: "boolean", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -985,23 +1052,23 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "RemoteReviews",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    OfferingId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    CoachId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    SubmittedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    PromisedBy = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Zone = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
-                    Club = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    BallFlight = table.Column<string>(type: "TEXT", maxLength: 2000, nullable: false),
-                    Felt = table.Column<string>(type: "TEXT", maxLength: 2000, nullable: false),
-                    Numbers = table.Column<string>(type: "TEXT", maxLength: 2000, nullable: false),
-                    PriceMinor = table.Column<long>(type: "INTEGER", nullable: false),
-                    TaxBasisPoints = table.Column<int>(type: "INTEGER", nullable: false),
-                    Status = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    LessonId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    EndedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    OfferingId = table.Column<Guid>(type: "uuid", nullable: false),
+                    CoachId = table.Column<Guid>(type: "uuid", nullable: true),
+                    SubmittedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    PromisedBy = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    Zone = table.Column<string>(type: "character varying(60)", maxLength: 60, nullable: false),
+                    Club = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    BallFlight = table.Column<string>(type: "character varying(2000)", maxLength: 2000, nullable: false),
+                    Felt = table.Column<string>(type: "character varying(2000)", maxLength: 2000, nullable: false),
+                    Numbers = table.Column<string>(type: "character varying(2000)", maxLength: 2000, nullable: false),
+                    PriceMinor = table.Column<long>(type: "bigint", nullable: false),
+                    TaxBasisPoints = table.Column<int>(type: "integer", nullable: false),
+                    Status = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    LessonId = table.Column<Guid>(type: "uuid", nullable: true),
+                    EndedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1030,10 +1097,10 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "SheetSends",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Content = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
-                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    At = table.Column<DateTime>(type: "TEXT", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Content = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
+                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1050,16 +1117,16 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "StoredDrafts",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Json = table.Column<string>(type: "TEXT", nullable: false),
-                    InputJson = table.Column<string>(type: "TEXT", nullable: false),
-                    InputSha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
-                    RulebookSha256 = table.Column<string>(type: "TEXT", nullable: false),
-                    Engine = table.Column<string>(type: "TEXT", nullable: false),
-                    MadeAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    MadeBy = table.Column<Guid>(type: "TEXT", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Json = table.Column<string>(type: "text", nullable: false),
+                    InputJson = table.Column<string>(type: "text", nullable: false),
+                    InputSha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    RulebookSha256 = table.Column<string>(type: "character varying(64)", nullable: false),
+                    Engine = table.Column<string>(type: "text", nullable: false),
+                    MadeAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    MadeBy = table.Column<Guid>(type: "uuid", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1088,12 +1155,12 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Takes",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    View = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Swing = table.Column<int>(type: "INTEGER", nullable: false),
-                    FrameRate = table.Column<double>(type: "REAL", nullable: true),
-                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
+                    View = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Swing = table.Column<int>(type: "integer", nullable: false),
+                    FrameRate = table.Column<double>(type: "double precision", nullable: true),
+                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1110,16 +1177,17 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Seats",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    BookingId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Status = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    HeldUntil = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    PriceMinor = table.Column<long>(type: "INTEGER", nullable: false),
-                    TaxBasisPoints = table.Column<int>(type: "INTEGER", nullable: false),
-                    PackageId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    BookedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    EndedAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    BookingId = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Status = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    HeldUntil = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    PriceMinor = table.Column<long>(type: "bigint", nullable: false),
+                    TaxBasisPoints = table.Column<int>(type: "integer", nullable: false),
+                    PackageId = table.Column<Guid>(type: "uuid", nullable: true),
+                    BookedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    ComingAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    EndedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -1148,11 +1216,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "TakenTimes",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    BookingId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Holder = table.Column<Guid>(type: "TEXT", nullable: false),
-                    From = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Until = table.Column<DateTime>(type: "TEXT", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    BookingId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Holder = table.Column<Guid>(type: "uuid", nullable: false),
+                    From = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    Until = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1169,12 +1237,12 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "BooksInForce",
                 columns: table => new
                 {
-                    Id = table.Column<int>(type: "INTEGER", nullable: false),
-                    Edition = table.Column<int>(type: "INTEGER", nullable: false),
-                    Sha256 = table.Column<string>(type: "TEXT", nullable: false),
-                    AdoptedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    AdoptedBy = table.Column<string>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<int>(type: "integer", nullable: false),
+                    Edition = table.Column<int>(type: "integer", nullable: false),
+                    Sha256 = table.Column<string>(type: "character varying(64)", nullable: false),
+                    AdoptedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    AdoptedBy = table.Column<string>(type: "text", nullable: false),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1197,12 +1265,12 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "ReviewClips",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    ReviewId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Format = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Sha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
-                    Bytes = table.Column<long>(type: "INTEGER", nullable: false),
-                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    ReviewId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Format = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Sha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    Bytes = table.Column<long>(type: "bigint", nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1219,19 +1287,19 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Plans",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    DraftId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Status = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Message = table.Column<string>(type: "TEXT", nullable: false),
-                    IfThen = table.Column<string>(type: "TEXT", nullable: false),
-                    CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    ApprovedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    ApprovedBy = table.Column<string>(type: "TEXT", nullable: true),
-                    HoldReason = table.Column<string>(type: "TEXT", nullable: true),
-                    RestartsOn = table.Column<DateOnly>(type: "TEXT", nullable: true),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
+                    DraftId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Status = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Message = table.Column<string>(type: "text", nullable: false),
+                    IfThen = table.Column<string>(type: "text", nullable: false),
+                    CreatedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    ApprovedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    ApprovedBy = table.Column<string>(type: "text", nullable: true),
+                    HoldReason = table.Column<string>(type: "text", nullable: true),
+                    RestartsOn = table.Column<DateOnly>(type: "date", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1260,22 +1328,22 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "MediaItems",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    TakeId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    Moment = table.Column<string>(type: "TEXT", maxLength: 40, nullable: true),
-                    Marks = table.Column<string>(type: "TEXT", nullable: true),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Kind = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Format = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Sha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
-                    Bytes = table.Column<long>(type: "INTEGER", nullable: false),
-                    SmallSha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
-                    Width = table.Column<int>(type: "INTEGER", nullable: false),
-                    Height = table.Column<int>(type: "INTEGER", nullable: false),
-                    AddedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    AddedBy = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
+                    TakeId = table.Column<Guid>(type: "uuid", nullable: true),
+                    Moment = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: true),
+                    Marks = table.Column<string>(type: "text", nullable: true),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Format = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Sha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    Bytes = table.Column<long>(type: "bigint", nullable: false),
+                    SmallSha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    Width = table.Column<int>(type: "integer", nullable: false),
+                    Height = table.Column<int>(type: "integer", nullable: false),
+                    AddedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    AddedBy = table.Column<Guid>(type: "uuid", nullable: false),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1304,16 +1372,16 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Readings",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    TakeId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Measure = table.Column<string>(type: "TEXT", maxLength: 80, nullable: false),
-                    Value = table.Column<double>(type: "REAL", nullable: false),
-                    Swing = table.Column<int>(type: "INTEGER", nullable: false),
-                    Instrument = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    FrameRate = table.Column<double>(type: "REAL", nullable: true),
-                    EnteredAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    WithdrawnAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
+                    TakeId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Measure = table.Column<string>(type: "character varying(80)", maxLength: 80, nullable: false),
+                    Value = table.Column<double>(type: "double precision", nullable: false),
+                    Swing = table.Column<int>(type: "integer", nullable: false),
+                    Instrument = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    FrameRate = table.Column<double>(type: "double precision", nullable: true),
+                    EnteredAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    WithdrawnAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -1336,16 +1404,16 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "SecondReadings",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    LessonId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    TakeId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    AskedBy = table.Column<Guid>(type: "TEXT", nullable: false),
-                    AskedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    FirstBy = table.Column<Guid>(type: "TEXT", nullable: false),
-                    ReadBy = table.Column<Guid>(type: "TEXT", nullable: true),
-                    ReadAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Doubles = table.Column<string>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    LessonId = table.Column<Guid>(type: "uuid", nullable: false),
+                    TakeId = table.Column<Guid>(type: "uuid", nullable: false),
+                    AskedBy = table.Column<Guid>(type: "uuid", nullable: false),
+                    AskedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    FirstBy = table.Column<Guid>(type: "uuid", nullable: false),
+                    ReadBy = table.Column<Guid>(type: "uuid", nullable: true),
+                    ReadAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Doubles = table.Column<string>(type: "text", nullable: false),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1368,21 +1436,21 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "LedgerEntries",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    On = table.Column<DateOnly>(type: "TEXT", nullable: false),
-                    Kind = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    PayerId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    OfferingId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    CoachId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    SeatId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    PackageId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    Reverses = table.Column<Guid>(type: "TEXT", nullable: true),
-                    Method = table.Column<string>(type: "TEXT", maxLength: 40, nullable: true),
-                    Reference = table.Column<string>(type: "TEXT", maxLength: 80, nullable: false),
-                    Text = table.Column<string>(type: "TEXT", maxLength: 300, nullable: false),
-                    By = table.Column<string>(type: "TEXT", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    On = table.Column<DateOnly>(type: "date", nullable: false),
+                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    PayerId = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: true),
+                    OfferingId = table.Column<Guid>(type: "uuid", nullable: true),
+                    CoachId = table.Column<Guid>(type: "uuid", nullable: true),
+                    SeatId = table.Column<Guid>(type: "uuid", nullable: true),
+                    PackageId = table.Column<Guid>(type: "uuid", nullable: true),
+                    Reverses = table.Column<Guid>(type: "uuid", nullable: true),
+                    Method = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: true),
+                    Reference = table.Column<string>(type: "character varying(80)", maxLength: 80, nullable: false),
+                    Text = table.Column<string>(type: "character varying(300)", maxLength: 300, nullable: false),
+                    By = table.Column<string>(type: "text", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1429,18 +1497,18 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "WaitingPlaces",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    OfferingId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    CoachId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    BookingId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    FirstDay = table.Column<DateOnly>(type: "TEXT", nullable: false),
-                    LastDay = table.Column<DateOnly>(type: "TEXT", nullable: false),
-                    Status = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    JoinedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    OfferedSeat = table.Column<Guid>(type: "TEXT", nullable: true),
-                    OfferedUntil = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    OfferingId = table.Column<Guid>(type: "uuid", nullable: false),
+                    CoachId = table.Column<Guid>(type: "uuid", nullable: true),
+                    BookingId = table.Column<Guid>(type: "uuid", nullable: true),
+                    FirstDay = table.Column<DateOnly>(type: "date", nullable: false),
+                    LastDay = table.Column<DateOnly>(type: "date", nullable: false),
+                    Status = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    JoinedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    OfferedSeat = table.Column<Guid>(type: "uuid", nullable: true),
+                    OfferedUntil = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1475,20 +1543,20 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "CheckIns",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    PracticedOn = table.Column<DateOnly>(type: "TEXT", nullable: false),
-                    Minutes = table.Column<int>(type: "INTEGER", nullable: false),
-                    RepetitionsPercent = table.Column<int>(type: "INTEGER", nullable: true),
-                    CountReached = table.Column<bool>(type: "INTEGER", nullable: false),
-                    StageId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    Pain = table.Column<bool>(type: "INTEGER", nullable: false),
-                    PainRegion = table.Column<string>(type: "TEXT", maxLength: 40, nullable: true),
-                    Emergency = table.Column<bool>(type: "INTEGER", nullable: false),
-                    Comment = table.Column<string>(type: "TEXT", nullable: false),
-                    SeenAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    PlanId = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    PracticedOn = table.Column<DateOnly>(type: "date", nullable: false),
+                    Minutes = table.Column<int>(type: "integer", nullable: false),
+                    RepetitionsPercent = table.Column<int>(type: "integer", nullable: true),
+                    CountReached = table.Column<bool>(type: "boolean", nullable: false),
+                    StageId = table.Column<Guid>(type: "uuid", nullable: true),
+                    Pain = table.Column<bool>(type: "boolean", nullable: false),
+                    PainRegion = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: true),
+                    Emergency = table.Column<bool>(type: "boolean", nullable: false),
+                    Comment = table.Column<string>(type: "text", nullable: false),
+                    SeenAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -1511,23 +1579,24 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "Messages",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Kind = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    PlanId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    SubjectId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    OnceKey = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
-                    DueAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    State = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    AtOnce = table.Column<bool>(type: "INTEGER", nullable: false),
-                    Reason = table.Column<string>(type: "TEXT", nullable: false),
-                    Attempts = table.Column<int>(type: "INTEGER", nullable: false),
-                    LeaseUntil = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    ClaimedBy = table.Column<string>(type: "TEXT", nullable: true),
-                    SendingAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    SentAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    LastProblem = table.Column<string>(type: "TEXT", nullable: true),
-                    CreatedAt = table.Column<DateTime>(type: "TEXT", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: true),
+                    PlanId = table.Column<Guid>(type: "uuid", nullable: true),
+                    SubjectId = table.Column<Guid>(type: "uuid", nullable: true),
+                    OnceKey = table.Column<string>(type: "character varying(200)", maxLength: 200, nullable: false),
+                    DueAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    State = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    AtOnce = table.Column<bool>(type: "boolean", nullable: false),
+                    Reason = table.Column<string>(type: "text", nullable: false),
+                    Attempts = table.Column<int>(type: "integer", nullable: false),
+                    LeaseUntil = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    ClaimedBy = table.Column<string>(type: "text", nullable: true),
+                    SendingAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    SentAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    LastProblem = table.Column<string>(type: "text", nullable: true),
+                    OwnWords = table.Column<string>(type: "text", nullable: true),
+                    CreatedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1550,13 +1619,13 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "PlanChanges",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    From = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    To = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Reason = table.Column<string>(type: "TEXT", nullable: false),
-                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    By = table.Column<string>(type: "TEXT", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    PlanId = table.Column<Guid>(type: "uuid", nullable: false),
+                    From = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    To = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Reason = table.Column<string>(type: "text", nullable: false),
+                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    By = table.Column<string>(type: "text", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1573,15 +1642,15 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "PlanEdits",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    What = table.Column<string>(type: "TEXT", nullable: false),
-                    Original = table.Column<string>(type: "TEXT", nullable: false),
-                    Changed = table.Column<string>(type: "TEXT", nullable: false),
-                    Reason = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Comment = table.Column<string>(type: "TEXT", nullable: false),
-                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    By = table.Column<string>(type: "TEXT", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    PlanId = table.Column<Guid>(type: "uuid", nullable: false),
+                    What = table.Column<string>(type: "text", nullable: false),
+                    Original = table.Column<string>(type: "text", nullable: false),
+                    Changed = table.Column<string>(type: "text", nullable: false),
+                    Reason = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Comment = table.Column<string>(type: "text", nullable: false),
+                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    By = table.Column<string>(type: "text", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1598,17 +1667,17 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "PlanStages",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Order = table.Column<int>(type: "INTEGER", nullable: false),
-                    Fault = table.Column<string>(type: "TEXT", maxLength: 90, nullable: false),
-                    Stage = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Status = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Drills = table.Column<string>(type: "TEXT", nullable: false),
-                    Gate = table.Column<string>(type: "TEXT", nullable: false),
-                    StartedOn = table.Column<DateOnly>(type: "TEXT", nullable: true),
-                    DueOn = table.Column<DateOnly>(type: "TEXT", nullable: true),
-                    EndedOn = table.Column<DateOnly>(type: "TEXT", nullable: true)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    PlanId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Order = table.Column<int>(type: "integer", nullable: false),
+                    Fault = table.Column<string>(type: "character varying(90)", maxLength: 90, nullable: false),
+                    Stage = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Status = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Drills = table.Column<string>(type: "text", nullable: false),
+                    Gate = table.Column<string>(type: "text", nullable: false),
+                    StartedOn = table.Column<DateOnly>(type: "date", nullable: true),
+                    DueOn = table.Column<DateOnly>(type: "date", nullable: true),
+                    EndedOn = table.Column<DateOnly>(type: "date", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -1625,15 +1694,16 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "PrivateLinks",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    TokenSha256 = table.Column<string>(type: "TEXT", maxLength: 64, nullable: false),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Purpose = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    PlanId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    IssuedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    ExpiresAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    RevokedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    LastOpenedAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    TokenSha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Purpose = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    PlanId = table.Column<Guid>(type: "uuid", nullable: true),
+                    Stops = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: true),
+                    IssuedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    ExpiresAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    RevokedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    LastOpenedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -1656,17 +1726,17 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "LedgerDocuments",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Kind = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    Year = table.Column<int>(type: "INTEGER", nullable: false),
-                    Number = table.Column<int>(type: "INTEGER", nullable: false),
-                    PayerId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    EntryId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    IssuedOn = table.Column<DateOnly>(type: "TEXT", nullable: false),
-                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    By = table.Column<string>(type: "TEXT", nullable: false),
-                    TotalMinor = table.Column<long>(type: "INTEGER", nullable: false),
-                    Content = table.Column<string>(type: "TEXT", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    Kind = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    Year = table.Column<int>(type: "integer", nullable: false),
+                    Number = table.Column<int>(type: "integer", nullable: false),
+                    PayerId = table.Column<Guid>(type: "uuid", nullable: false),
+                    EntryId = table.Column<Guid>(type: "uuid", nullable: true),
+                    IssuedOn = table.Column<DateOnly>(type: "date", nullable: false),
+                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    By = table.Column<string>(type: "text", nullable: false),
+                    TotalMinor = table.Column<long>(type: "bigint", nullable: false),
+                    Content = table.Column<string>(type: "text", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1689,12 +1759,12 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "LedgerPostings",
                 columns: table => new
                 {
-                    EntryId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Line = table.Column<int>(type: "INTEGER", nullable: false),
-                    Account = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    AmountMinor = table.Column<long>(type: "INTEGER", nullable: false),
-                    TaxBasisPoints = table.Column<int>(type: "INTEGER", nullable: true),
-                    Text = table.Column<string>(type: "TEXT", maxLength: 120, nullable: false)
+                    EntryId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Line = table.Column<int>(type: "integer", nullable: false),
+                    Account = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    AmountMinor = table.Column<long>(type: "bigint", nullable: false),
+                    TaxBasisPoints = table.Column<int>(type: "integer", nullable: true),
+                    Text = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1708,21 +1778,54 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "MailBounces",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    MessageId = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: true),
+                    AddressSha256 = table.Column<string>(type: "character varying(64)", maxLength: 64, nullable: false),
+                    IsHard = table.Column<bool>(type: "boolean", nullable: false),
+                    Status = table.Column<string>(type: "character varying(11)", maxLength: 11, nullable: false),
+                    OnceKey = table.Column<string>(type: "character varying(120)", maxLength: 120, nullable: false),
+                    ReceivedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_MailBounces", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_MailBounces_Messages_MessageId",
+                        column: x => x.MessageId,
+                        principalTable: "Messages",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_MailBounces_Students_StudentId",
+                        column: x => x.StudentId,
+                        principalTable: "Students",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Retests",
                 columns: table => new
                 {
-                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    StudentId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    StageId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Fault = table.Column<string>(type: "TEXT", maxLength: 90, nullable: false),
-                    IsSecondLook = table.Column<bool>(type: "INTEGER", nullable: false),
-                    DueOn = table.Column<DateOnly>(type: "TEXT", nullable: false),
-                    Status = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
-                    LessonId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    Verdict = table.Column<string>(type: "TEXT", nullable: true),
-                    EndedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table.Column<Guid>(type: "uuid", nullable: false),
+                    PlanId = table.Column<Guid>(type: "uuid", nullable: false),
+                    StudentId = table.Column<Guid>(type: "uuid", nullable: false),
+                    StageId = table.Column<Guid>(type: "uuid", nullable: false),
+                    Fault = table.Column<string>(type: "character varying(90)", maxLength: 90, nullable: false),
+                    IsSecondLook = table.Column<bool>(type: "boolean", nullable: false),
+                    DueOn = table.Column<DateOnly>(type: "date", nullable: false),
+                    Status = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
+                    LessonId = table.Column<Guid>(type: "uuid", nullable: true),
+                    Answer = table.Column<string>(type: "character varying(400)", maxLength: 400, nullable: false),
+                    AnsweredOn = table.Column<DateOnly>(type: "date", nullable: true),
+                    AnsweredAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Verdict = table.Column<string>(type: "text", nullable: true),
+                    EndedAt = table.Column<DateTime>(type: "timestamp with time zone", nullable: true),
+                    Version = table.Column<int>(type: "integer", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1997,6 +2100,27 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 columns: new[] { "StudentId", "HeldOn" });
 
             migrationBuilder.CreateIndex(
+                name: "IX_MailBounces_IsHard",
+                table: "MailBounces",
+                column: "IsHard");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_MailBounces_MessageId",
+                table: "MailBounces",
+                column: "MessageId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_MailBounces_OnceKey",
+                table: "MailBounces",
+                column: "OnceKey",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_MailBounces_StudentId",
+                table: "MailBounces",
+                column: "StudentId");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_MediaConsents_StudentId",
                 table: "MediaConsents",
                 column: "StudentId");
@@ -2027,6 +2151,17 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 column: "TakeId");
 
             migrationBuilder.CreateIndex(
+                name: "IX_MessageRules_Kind",
+                table: "MessageRules",
+                column: "Kind",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_MessageRules_WordingId",
+                table: "MessageRules",
+                column: "WordingId");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Messages_Kind_State_DueAt_PlanId",
                 table: "Messages",
                 columns: new[] { "Kind", "State", "DueAt", "PlanId" });
@@ -2043,6 +2178,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 columns: new[] { "PlanId", "Kind", "State", "SentAt" });
 
             migrationBuilder.CreateIndex(
+                name: "IX_Messages_State_Attempts_DueAt_Id",
+                table: "Messages",
+                columns: new[] { "State", "Attempts", "DueAt", "Id" });
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Messages_State_DueAt",
                 table: "Messages",
                 columns: new[] { "State", "DueAt" });
@@ -2051,6 +2191,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "IX_Messages_StudentId",
                 table: "Messages",
                 column: "StudentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_MessageWordings_Kind_WrittenAt",
+                table: "MessageWordings",
+                columns: new[] { "Kind", "WrittenAt" });
 
             migrationBuilder.CreateIndex(
                 name: "IX_MoneyTerms_Only",
@@ -2240,6 +2385,11 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "IX_RulebookEditions_ShippedSha256",
                 table: "RulebookEditions",
                 column: "ShippedSha256");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SafetyCopies_At",
+                table: "SafetyCopies",
+                column: "At");
 
             migrationBuilder.CreateIndex(
                 name: "IX_Seats_BookingId",
@@ -2461,13 +2611,16 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "LessonInputs");
 
             migrationBuilder.DropTable(
+                name: "MailBounces");
+
+            migrationBuilder.DropTable(
                 name: "MediaConsents");
 
             migrationBuilder.DropTable(
                 name: "MediaItems");
 
             migrationBuilder.DropTable(
-                name: "Messages");
+                name: "MessageRules");
 
             migrationBuilder.DropTable(
                 name: "MoneyTerms");
@@ -2509,6 +2662,9 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
                 name: "RulebookWorks");
 
             migrationBuilder.DropTable(
+                name: "SafetyCopies");
+
+            migrationBuilder.DropTable(
                 name: "SecondReadings");
 
             migrationBuilder.DropTable(
@@ -2540,6 +2696,12 @@ namespace CoachOffice.Migrations.Sqlite.Migrations
 
             migrationBuilder.DropTable(
                 name: "LedgerEntries");
+
+            migrationBuilder.DropTable(
+                name: "Messages");
+
+            migrationBuilder.DropTable(
+                name: "MessageWordings");
 
             migrationBuilder.DropTable(
                 name: "PlanStages");
