@@ -3,12 +3,13 @@ using CoachOffice.Domain.FollowUps;
 using CoachOffice.Domain.Students;
 using CoachOffice.UseCases.Bookings.Calendars;
 using CoachOffice.UseCases.FollowUps;
+using CoachOffice.UseCases.FollowUps.Texts;
 using MimeKit;
 
 namespace CoachOffice.UseCases.Bookings.Mail;
 
 /// <summary>Reminds of a lesson. Both its links open a page with one button: programs that look through mail follow links, and nothing is decided by that.</summary>
-public sealed class ReminderLetter(ReadStudentLessons read, BookingSurroundings around, Letters letters) : IOfficeLetter
+public sealed class ReminderLetter(ReadStudentLessons read, BookingSurroundings around, Letters letters) : ITextLetter
 {
     /// <inheritdoc/>
     public IReadOnlyList<MessageKind> Kinds { get; } = [MessageKind.LessonReminder];
@@ -22,7 +23,7 @@ public sealed class ReminderLetter(ReadStudentLessons read, BookingSurroundings 
         ArgumentNullException.ThrowIfNull(facts);
         if (await Coming(facts, stop) is not { } lessons) return new SendingVerdict.Never(BookingProblems.Past);
         if (lessons.SeatIn(lessons.Lessons[0]).ComingAt is not null) return new SendingVerdict.Never("answered");
-        return facts.StudentsMail is null ? new SendingVerdict.Never(BookingProblems.NoMail) : new SendingVerdict.Go();
+        return facts.StudentsMail is null && WaysOfText.Number(facts) is null ? new SendingVerdict.Never(BookingProblems.NoMail) : new SendingVerdict.Go();
     }
 
     /// <inheritdoc/>
@@ -47,6 +48,14 @@ public sealed class ReminderLetter(ReadStudentLessons read, BookingSurroundings 
             CancelLink = $"{said.Link}/cancel/{lesson.Booking.Id.Value:N}",
         };
         return MailForm.Of(letters.Render(facts.Message.Kind, said, facts.Words), OfficeEnvelopes.For(facts, recipient));
+    }
+
+    /// <inheritdoc/>
+    public async Task<string> Words(OfficeFacts facts, CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        var lessons = await Coming(facts, stop) ?? throw new InvalidOperationException("The lesson went away between two looks.");
+        return around.InBrief(facts, "a reminder of the lesson on", lessons.Lessons[0]);
     }
 
     /// <inheritdoc/>

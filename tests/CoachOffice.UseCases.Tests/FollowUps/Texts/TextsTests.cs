@@ -31,7 +31,7 @@ public sealed class TextsTests(SqliteOffice fixture) : IClassFixture<SqliteOffic
 
         var (body, key, signature) = Assert.Single(gateway.Posted);
         var sent = JsonDocument.Parse(body).RootElement;
-        var name = (await office.Read(db => db.Messages.SingleAsync())).StableName;
+        var name = (await office.Read(db => db.Messages.SingleAsync(m => m.Kind == MessageKind.BookingInvitation))).StableName;
         Assert.Equal((name, name, "+441632960001"), (key, sent.GetProperty("id").GetString(), sent.GetProperty("to").GetString()));
         Assert.Equal($"sha256={Convert.ToHexStringLower(HMACSHA256.HashData(Encoding.UTF8.GetBytes(Secret), Encoding.UTF8.GetBytes(body)))}", signature);
         Assert.Matches("^Harbour Road Golf Practice: lesson booked, Monday 9 March 2026, 10:00 to 11:00 \\(Europe/London\\)\\. \\S+/v/[A-Za-z0-9_-]{43}$", sent.GetProperty("text").GetString());
@@ -53,7 +53,7 @@ public sealed class TextsTests(SqliteOffice fixture) : IClassFixture<SqliteOffic
 
         await Sweep(office);
 
-        var message = await office.Read(db => db.Messages.SingleAsync());
+        var message = await office.Read(db => db.Messages.SingleAsync(m => m.Kind == MessageKind.BookingInvitation));
         Assert.Equal((state, problem), (Domain.Terms.Of(message.State), message.LastProblem));
         if (state != "waiting") return;
         gateway.Status = 200;
@@ -71,7 +71,20 @@ public sealed class TextsTests(SqliteOffice fixture) : IClassFixture<SqliteOffic
 
         await Sweep(office);
 
-        Assert.Equal((MessageState.Waiting, "text-gateway-down"), await office.Read(db => db.Messages.Select(m => new ValueTuple<MessageState, string?>(m.State, m.LastProblem)).SingleAsync()));
+        Assert.Equal((MessageState.Waiting, "text-gateway-down"), await office.Read(db => db.Messages.Where(m => m.Kind == MessageKind.BookingInvitation).Select(m => new ValueTuple<MessageState, string?>(m.State, m.LastProblem)).SingleAsync()));
+    }
+
+    [Fact]
+    public async Task The_reminder_goes_the_same_way()
+    {
+        using var gateway = new Gateway();
+        var office = await Booked(gateway, AStudent.Named("Ann", "Booker"));
+        await Sweep(office);
+        office.Time.SetUtcNow(new DateTimeOffset(2026, 3, 8, 11, 0, 0, TimeSpan.Zero));
+
+        Assert.Equal(1, (await Sweep(office)).Sent);
+
+        Assert.Contains("a reminder of the lesson on Monday 9 March 2026, 10:00 to 11:00", gateway.Posted[^1].Body, StringComparison.Ordinal);
     }
 
     [Fact]
