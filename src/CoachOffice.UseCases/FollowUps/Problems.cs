@@ -35,11 +35,6 @@ public static class Problems
         "mail-server-sign-in" => "The mail server refused our name or password. Check the settings.",
         "mail-server-encryption" => "No safe connection to the mail server came about. Check port and encryption in the settings.",
         "mail-folder-closed" => "The folder for mail could not be written.",
-        "kind-off" => "The practice turned this kind of message off before it went out.",
-        "nothing-today" => "That morning there was nothing to list.",
-        "list-not-wanted" => "The coach had turned the morning list off before it went out.",
-        "package-over" => "The lessons were booked, or the package was over, before it went out.",
-        "paid" => "It was paid before it went out.",
         "no-mail" => "There is no mail address; the booking was not told by mail.",
         "booking-past" => "The lesson was over, cancelled or on again before it went out.",
         "offer-over" => "The offer had ended before it went out.",
@@ -62,11 +57,16 @@ public static class Problems
         MessagesStopped => "They asked for no more messages of this purpose.",
         PlansStopped => "They asked for no more plans by mail. Print the plan or hand over its link; when they ask for plans again, allow them on the student's page.",
         GuardianWithdrew => "The guardian withdrew, so nothing goes out. Speak with the guardian; when they agree again, say so on the student's page.",
-        _ => OfMoney(code),
+        _ => OfTheOffice(code),
     };
 
-    private static string OfMoney(string code) => code switch
+    private static string OfTheOffice(string code) => code switch
     {
+        "kind-off" => "The practice turned this kind of message off before it went out.",
+        "nothing-today" => "That morning there was nothing to list.",
+        "list-not-wanted" => "The coach had turned the morning list off before it went out.",
+        "package-over" => "The lessons were booked, or the package was over, before it went out.",
+        "paid" => "It was paid before it went out.",
         "payment-reversed" => "The payment was reversed before its receipt went out.",
         "payer-erased" => "The payer was erased before it went out.",
         _ => code,
