@@ -24,8 +24,8 @@ internal sealed class Gateway : IDisposable
 
     public string Url { get; }
 
-    /// <summary>What is answered; null hangs up without an answer.</summary>
-    public int? Status { get; set; } = 202;
+    /// <summary>What is answered.</summary>
+    public int Status { get; set; } = 202;
 
     public List<(string Body, string? Key, string? Signature)> Posted { get; } = [];
 
@@ -44,13 +44,7 @@ internal sealed class Gateway : IDisposable
                 var context = await _listener.GetContextAsync();
                 using var reader = new StreamReader(context.Request.InputStream);
                 Posted.Add((await reader.ReadToEndAsync(), context.Request.Headers["Idempotency-Key"], context.Request.Headers["X-CoachOffice-Signature"]));
-                if (Status is not { } status)
-                {
-                    context.Response.Abort();
-                    continue;
-                }
-
-                context.Response.StatusCode = status;
+                context.Response.StatusCode = Status;
                 context.Response.Close();
             }
             catch (Exception end) when (end is HttpListenerException or ObjectDisposedException)

@@ -45,8 +45,7 @@ public sealed class TextsTests(SqliteOffice fixture) : IClassFixture<SqliteOffic
     [InlineData(429, "waiting", "text-gateway-busy")]
     [InlineData(302, "waiting", "text-gateway-down")]
     [InlineData(500, "waiting", "sent-unknown")]
-    [InlineData(null, "waiting", "sent-unknown")]
-    public async Task What_the_gateway_answers_decides_whether_it_went(int? status, string state, string? problem)
+    public async Task What_the_gateway_answers_decides_whether_it_went(int status, string state, string? problem)
     {
         using var gateway = new Gateway { Status = status };
         var office = await Booked(gateway, AStudent.Named("Ann", "Booker"));
@@ -60,6 +59,17 @@ public sealed class TextsTests(SqliteOffice fixture) : IClassFixture<SqliteOffic
         office.Time.Advance(TimeSpan.FromMinutes(3));
         Assert.Equal(1, (await Sweep(office)).Sent);
         Assert.Single(gateway.Posted.Select(p => p.Key).Distinct());
+    }
+
+    [Fact]
+    public async Task A_gateway_that_hangs_up_may_have_taken_it()
+    {
+        using var deaf = new HangingUp();
+        var office = await Booked(deaf.Url, AStudent.Named("Ann", "Booker"));
+
+        await Sweep(office);
+
+        Assert.Equal((MessageState.Waiting, Problems.SentUnknown), await office.Read(db => db.Messages.Where(m => m.Kind == MessageKind.BookingInvitation).Select(m => new ValueTuple<MessageState, string?>(m.State, m.LastProblem)).SingleAsync()));
     }
 
     [Fact]
@@ -125,9 +135,11 @@ public sealed class TextsTests(SqliteOffice fixture) : IClassFixture<SqliteOffic
 
     private static Task<SweepResult> Sweep(TestOffice office) => office.Do((SweepMessages sweep) => sweep.Once(CancellationToken.None));
 
-    private async Task<TestOffice> Booked(Gateway? gateway, StudentDetails details)
+    private Task<TestOffice> Booked(Gateway? gateway, StudentDetails details) => Booked(gateway?.Url ?? "", details);
+
+    private async Task<TestOffice> Booked(string url, StudentDetails details)
     {
-        var office = await fixture.Another(opened: true, services => services.AddSingleton(new TextSettings { Url = gateway?.Url ?? "", Secret = Secret, TimeoutSeconds = 5 }));
+        var office = await fixture.Another(opened: true, services => services.AddSingleton(new TextSettings { Url = url, Secret = Secret, TimeoutSeconds = 5 }));
         var lessons = await BookedLessons.Of(office);
         var student = await office.Register(details);
         await office.Must((KeepContact keep) => keep.For(student, new ContactWishes { AppointmentsByText = true }, Actor.Student));
