@@ -1,5 +1,6 @@
 using System.Net;
 using System.Net.Sockets;
+using CoachOffice.Domain.Access;
 using CoachOffice.Domain.FollowUps;
 using CoachOffice.SeedDemo.Builders;
 using CoachOffice.UseCases.FollowUps;
@@ -31,7 +32,7 @@ public abstract class SmtpDeliveryTests(OfficeFixture fixture)
         var mail = Assert.Single(server.Taken);
         var row = await Delivery(scene);
         Assert.Equal(($"plan-delivery.{row.Id:N}@localhost", MessageState.Sent, 2), (mail.MessageId, row.State, row.Attempts));
-        Assert.Equal(2, await scene.Office.Read(db => db.PrivateLinks.CountAsync(l => l.PlanId == scene.Plan)));
+        Assert.Equal(2, await scene.Office.Read(db => db.PrivateLinks.CountAsync(l => l.PlanId == scene.Plan || l.Purpose == LinkPurpose.StopMessages)));
     }
 
     [Fact]
