@@ -15,10 +15,14 @@ internal sealed partial class QuietDoor : IMailDoor
     /// <summary>How many letters came.</summary>
     public int Letters { get; private set; }
 
+    /// <summary>While true the connection breaks after the letter and before the answer: nobody knows whether it arrived.</summary>
+    public bool BreaksOff { get; set; }
+
     /// <inheritdoc/>
     public Task<Handover> HandOver(MimeMessage mail, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(mail);
+        if (BreaksOff) return Task.FromResult(new Handover(HandoverResult.Unknown, Problems.SentUnknown));
         Letters++;
         var text = mail.TextBody ?? "";
         if (mail.MessageId is { } name && name.StartsWith(Terms.Of(MessageKind.PlanDelivery), StringComparison.Ordinal) && PlanLink().Match(text) is { Success: true } plan) _plans.Add(plan.Groups["token"].Value);

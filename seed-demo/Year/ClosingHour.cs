@@ -1,13 +1,15 @@
 using CoachOffice.Domain.Bookings;
+using CoachOffice.Domain.Ledger;
 using CoachOffice.UseCases.Access;
 using CoachOffice.UseCases.Bookings.Visits;
 using CoachOffice.UseCases.FollowUps;
 using CoachOffice.UseCases.FollowUps.ByTime;
+using CoachOffice.UseCases.Ledger.Documents;
 using Microsoft.EntityFrameworkCore;
 
 namespace CoachOffice.SeedDemo.Year;
 
-/// <summary>The last hour before the office is opened: some students say that they are coming, one coach asks for the morning list, and what time brings is written.</summary>
+/// <summary>The last hour before the office is opened: some students say that they are coming, one coach asks for the morning list, a receipt is cut off on its way, and what time brings is written.</summary>
 internal sealed class ClosingHour(Scene scene)
 {
     private const int SayYes = 3;
@@ -24,6 +26,18 @@ internal sealed class ClosingHour(Scene scene)
         }
 
         await scene.Office.Must((ChooseMorningList choose) => choose.Set(true, scene.Cast.Second, stop));
+        await CutOff(stop);
         await scene.Office.Do((WriteByTime write) => write.Once(stop));
+    }
+
+    // What has to do with money is not sent twice by guess: somebody has to ask.
+    private async Task CutOff(CancellationToken stop)
+    {
+        var receipt = await scene.Office.Read(db => db.LedgerDocuments.Where(d => d.Kind == DocumentKind.Receipt && db.Payers.Any(p => p.Id == d.PayerId && p.Email != "" && p.ErasedAt == null))
+            .OrderByDescending(d => d.Year).ThenByDescending(d => d.Number).Select(d => d.Id).FirstAsync(stop));
+        await scene.Office.Must((MailDocument mail) => mail.Send(receipt, scene.Cast.Desk, stop));
+        scene.Office.Door.BreaksOff = true;
+        await scene.Office.Do((SweepMessages sweep) => sweep.Once(stop));
+        scene.Office.Door.BreaksOff = false;
     }
 }

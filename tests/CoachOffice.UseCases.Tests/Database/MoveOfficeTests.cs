@@ -19,14 +19,14 @@ public sealed class MoveOfficeTests(DemoOffice demo, PostgreSqlOffice server) : 
     public async Task A_practice_goes_to_the_other_database_and_back_and_every_table_is_the_same()
     {
         var there = await server.Another(opened: false);
-        await FillWhatTheDemoLeavesEmpty(demo.Demo);
+        var here = await new SqliteOfficeCopy(demo).With(FillWhatTheDemoLeavesEmpty);
         var file = OfficeDatabase.InFile(Path.Combine(there.Folder, "back.db"));
 
-        var went = await new MoveOffice(demo.Demo.Database, there.Database).Now(null, Stop);
+        var went = await new MoveOffice(here, there.Database).Now(null, Stop);
         var came = await new MoveOffice(there.Database, file).Now(null, Stop);
 
         Assert.True(went.Succeeded && came.Succeeded, $"{went.Refusals.Concat(came.Refusals).Select(r => r.Sentence).FirstOrDefault()}");
-        var first = await Prints(demo.Demo.Database);
+        var first = await Prints(here);
         Assert.True(first.Sum(p => p.Rows) > 5_000);
         Assert.All((string[])["Students", "StoredDrafts", "LedgerEntries", "AccountPasskeys", "DataProtectionKeys", "TakenTimes"], name => Assert.True(first.Single(p => p.Table == name).Rows > 0, name));
         Assert.Equal(first, await Prints(there.Database));
@@ -93,14 +93,15 @@ public sealed class MoveOfficeTests(DemoOffice demo, PostgreSqlOffice server) : 
     }
 
     /// <summary>Kinds of values no demo row has: a document the server orders in its own way, a moment finer than it keeps.</summary>
-    private static Task FillWhatTheDemoLeavesEmpty(TestOffice office) => office.Change(async db =>
+    private static async Task FillWhatTheDemoLeavesEmpty(OfficeDb db)
     {
-        if (await db.Set<IdentityUserPasskey<Guid>>().AnyAsync(Stop)) return;
         var account = await db.Users.FirstAsync(Stop);
-        account.LockoutEnd = office.Time.GetUtcNow().AddTicks(1_234_567);
-        db.Add(new IdentityUserPasskey<Guid> { UserId = account.Id, CredentialId = [1, 2, 255], Data = new() { PublicKey = [0, 7], Name = "zebra \"and\" ärger", CreatedAt = office.Time.GetUtcNow(), SignCount = 3, Transports = ["usb", "nfc"], AttestationObject = [9], ClientDataJson = [8] } });
+        var moment = new DateTimeOffset(2026, 3, 2, 9, 30, 0, TimeSpan.Zero);
+        account.LockoutEnd = moment.AddTicks(1_234_567);
+        db.Add(new IdentityUserPasskey<Guid> { UserId = account.Id, CredentialId = [1, 2, 255], Data = new() { PublicKey = [0, 7], Name = "zebra \"and\" ärger", CreatedAt = moment, SignCount = 3, Transports = ["usb", "nfc"], AttestationObject = [9], ClientDataJson = [8] } });
         db.DataProtectionKeys.Add(new DataProtectionKey { FriendlyName = "key-of-a-test", Xml = "<key />" });
-    });
+        await db.SaveChangesAsync(Stop);
+    }
 
     private static async Task KeepsAndCounts(OfficeDatabase database)
     {

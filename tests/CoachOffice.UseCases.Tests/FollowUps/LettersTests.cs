@@ -12,7 +12,7 @@ public sealed class LettersTests
     internal static readonly string[] Pressing = ["must", "should", "have to", "ought", "disappoint", "fail", "others", "better than", "don't forget", "hurry", "only today", "missed", "lazy", "guilt"];
 
     /// <summary>Kinds that belong to a plan; all others are written by a family of their own.</summary>
-    internal static readonly MessageKind[] OfPlans = [MessageKind.PlanDelivery, MessageKind.PracticeNudge, MessageKind.RetestPrompt, MessageKind.SecondLook];
+    internal static readonly MessageKind[] OfPlans = [MessageKind.PlanDelivery, MessageKind.PracticeNudge, MessageKind.WeeklyCheckIn, MessageKind.RetestPrompt, MessageKind.SecondLook];
 
     public static TheoryData<MessageKind, bool, int> All()
     {

@@ -23,11 +23,12 @@ public abstract class DownForDaysTests(OfficeFixture fixture)
         scene.At(3, 5, 10);
 
         var swept = await scene.Sweep();
-        Assert.Equal((2, 1), (swept.Sent, swept.Skipped));
+        Assert.Equal((2, 2), (swept.Sent, swept.Skipped));
         Assert.Equal(0, (await scene.Sweep()).Sent);
 
         var messages = await office.Read(db => db.Messages.AsNoTracking().ToListAsync());
         Assert.Equal([MessageState.Sent, MessageState.Skipped], messages.Where(m => m.Kind == MessageKind.BookingInvitation).Select(m => m.State).Order());
+        Assert.Equal([MessageState.Waiting, MessageState.Skipped], messages.Where(m => m.Kind == MessageKind.LessonReminder).Select(m => m.State).Order());
         Assert.Equal(MessageState.Sent, messages.Single(m => m.Kind == MessageKind.PlanDelivery).State);
         Assert.Equal(2, Directory.GetFiles(Path.Combine(office.Folder, "mail"), "*.eml").Length);
     }
