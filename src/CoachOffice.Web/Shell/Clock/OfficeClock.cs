@@ -14,22 +14,24 @@ using Hangfire;
 namespace CoachOffice.Web.Shell.Clock;
 
 /// <summary>The jobs Hangfire runs: a sweep of what is due, and one of what a crash left. Everything else about time lives in our own tables.</summary>
-internal sealed class OfficeClock(IServiceScopeFactory scopes)
+internal sealed class OfficeClock(IServiceScopeFactory scopes) : IDisposable
 {
-    private static readonly SemaphoreSlim OneAtATime = new(1, 1);
+    private readonly SemaphoreSlim _oneAtATime = new(1, 1);
+
+    public void Dispose() => _oneAtATime.Dispose();
 
     /// <summary>Sweeps unless a sweep of this process is still under way; the next minute comes anyway.</summary>
     [AutomaticRetry(Attempts = 0)]
     public async Task Sweep(CancellationToken stop)
     {
-        if (!await OneAtATime.WaitAsync(TimeSpan.Zero, stop)) return;
+        if (!await _oneAtATime.WaitAsync(TimeSpan.Zero, stop)) return;
         try
         {
             await Job("sweep", services => SweepAll(services, stop));
         }
         finally
         {
-            OneAtATime.Release();
+            _oneAtATime.Release();
         }
     }
 
