@@ -20,7 +20,7 @@ public sealed class ClockTests : IDisposable
         await coach.Approves();
         await coach.Open("/follow-ups");
         await coach.Send(".message form[action*='send']");
-        var clock = new OfficeClock(_office.Services.GetRequiredService<IServiceScopeFactory>());
+        using var clock = new OfficeClock(_office.Services.GetRequiredService<IServiceScopeFactory>());
 
         await clock.Sweep(TestContext.Current.CancellationToken);
         await clock.Sweep(TestContext.Current.CancellationToken);

@@ -28,7 +28,7 @@ internal sealed class ADay(OfficeHost office)
         await stranger.Open($"/stop/{token}");
         await stranger.Open("/sign-in");
         await stranger.Send("form", ("Input.Email", "ida@example.org"), ("Input.Password", Owner.Password + "x"));
-        var clock = new OfficeClock(office.Services.GetRequiredService<IServiceScopeFactory>());
+        using var clock = new OfficeClock(office.Services.GetRequiredService<IServiceScopeFactory>());
         await clock.Sweep(stop);
         await clock.Backup(stop);
         await clock.Measure(stop);
