@@ -111,7 +111,7 @@ public sealed class TextsTests(SqliteOffice fixture) : IClassFixture<SqliteOffic
     [Fact]
     public async Task Without_a_gateway_texts_lie_in_a_folder_and_a_plan_never_goes_as_text()
     {
-        var office = await Booked(null, AStudent.Named("Ann", "Booker"));
+        var office = await Booked("", AStudent.Named("Ann", "Booker"));
         await Sweep(office);
 
         Assert.StartsWith("To: +441632960001", await File.ReadAllTextAsync(Assert.Single(Directory.GetFiles(Path.Combine(office.Folder, "texts"))), TestContext.Current.CancellationToken), StringComparison.Ordinal);
@@ -135,7 +135,7 @@ public sealed class TextsTests(SqliteOffice fixture) : IClassFixture<SqliteOffic
 
     private static Task<SweepResult> Sweep(TestOffice office) => office.Do((SweepMessages sweep) => sweep.Once(CancellationToken.None));
 
-    private Task<TestOffice> Booked(Gateway? gateway, StudentDetails details) => Booked(gateway?.Url ?? "", details);
+    private Task<TestOffice> Booked(Gateway gateway, StudentDetails details) => Booked(gateway.Url, details);
 
     private async Task<TestOffice> Booked(string url, StudentDetails details)
     {
