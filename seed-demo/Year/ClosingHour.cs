@@ -33,8 +33,9 @@ internal sealed class ClosingHour(Scene scene)
     // What has to do with money is not sent twice by guess: somebody has to ask.
     private async Task CutOff(CancellationToken stop)
     {
-        var receipt = await scene.Office.Read(db => db.LedgerDocuments.Where(d => d.Kind == DocumentKind.Receipt && db.Payers.Any(p => p.Id == d.PayerId && p.Email != "" && p.ErasedAt == null))
-            .OrderByDescending(d => d.Year).ThenByDescending(d => d.Number).Select(d => d.Id).FirstAsync(stop));
+        var paid = await scene.Office.Read(db => db.LedgerEntries.Where(e => e.Kind == EntryKind.Payment && db.Payers.Any(p => p.Id == e.PayerId && p.Email != "" && p.ErasedAt == null))
+            .OrderByDescending(e => e.At).ThenByDescending(e => e.Id).Select(e => e.Id).FirstAsync(stop));
+        var receipt = await scene.Office.Must((IssueReceipt issue) => issue.For(paid, scene.Cast.Desk, stop));
         await scene.Office.Must((MailDocument mail) => mail.Send(receipt, scene.Cast.Desk, stop));
         scene.Office.Door.BreaksOff = true;
         await scene.Office.Do((SweepMessages sweep) => sweep.Once(stop));
