@@ -20,7 +20,7 @@ internal sealed class DiaryHour(Scene scene, IReadOnlyList<StudentLife> lives)
     private readonly List<(LocalDate On, BookingId Booking)> _toCallOff = [];
     private Diary? _diary;
 
-    /// <summary>The morning: lessons three days ahead are booked, on Fridays the group of the day after, now and then something that is called off later.</summary>
+    /// <summary>The morning: lessons three days ahead are booked, the group of a Saturday, now and then something that is called off later.</summary>
     public async Task Morning(LocalDate day, CancellationToken stop)
     {
         _diary ??= await Diary.Open(scene, day, stop);
@@ -30,12 +30,20 @@ internal sealed class DiaryHour(Scene scene, IReadOnlyList<StudentLife> lives)
             await Book(life, day.PlusDays(Ahead), stop);
         }
 
-        if (day.DayOfWeek == IsoDayOfWeek.Friday && day.Day > 14) await Group(day.PlusDays(1), stop);
+        if (GroupAhead(day) is { } ahead && day.Day > 14) await Group(day.PlusDays(ahead), stop);
         foreach (var (_, booking) in _toCallOff.Where(c => c.On == day).ToList())
             await scene.Office.Must((CancelBooking cancel) => cancel.Of(booking, null, _chance.Is(0.8) ? CancelReason.ByStudent : CancelReason.ByPractice, scene.Cast.Desk, stop));
         if (_chance.Is(0.15)) await BookAndThinkAgain(day, stop);
         if (day == scene.Calendar.Today) await Ahead14(day, stop);
     }
+
+    // In every other month two days ahead, so that they are reminded; else on the day before, which is too late for it.
+    private static int? GroupAhead(LocalDate day) => (day.DayOfWeek, day.Month % 2) switch
+    {
+        (IsoDayOfWeek.Thursday, 0) => 2,
+        (IsoDayOfWeek.Friday, 1) => 1,
+        _ => null,
+    };
 
     /// <summary>The evening: who came is marked; most pay at once, some later.</summary>
     public async Task Evening(LocalDate day, CancellationToken stop)

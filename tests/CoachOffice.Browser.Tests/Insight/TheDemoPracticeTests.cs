@@ -21,6 +21,7 @@ public sealed class TheDemoPracticeTests(Chromium chromium) : IClassFixture<Chro
         await owner.Window.LookAt("demo-how-sure");
         await owner.GoTo("/follow-ups?show=all");
         await owner.Window.LookAt("demo-follow-ups");
+        await LooksAtWhatGoesOut(owner);
         foreach (var page in new[] { "patterns", "ranges", "drills", "cautions", "faults/impact-spine-tilt.low" })
         {
             await owner.GoTo("/rulebook/" + page);
@@ -58,6 +59,23 @@ public sealed class TheDemoPracticeTests(Chromium chromium) : IClassFixture<Chro
             await owner.GoTo(address);
             await owner.Window.LookAt("demo-" + name);
         }
+    }
+
+    private static async Task LooksAtWhatGoesOut(Person owner)
+    {
+        foreach (var (name, path) in new[] { ("weeks-ahead", "/follow-ups"), ("message-kinds", "/settings/messages"), ("message-kind", "/settings/messages/practice-nudge"), ("backups", "/settings/backups"), ("missed", "/calendar/attendance") })
+        {
+            await owner.GoTo(path);
+            await owner.Window.LookAt("demo-" + name);
+        }
+
+        await owner.GoTo("/follow-ups");
+        var message = await owner.Page.EvaluateFunctionAsync<string>("() => document.querySelector(`main a[href^='/follow-ups/']`).getAttribute('href')");
+        var student = await owner.Page.EvaluateFunctionAsync<string>("() => document.querySelector(`main a[href^='/students/']`).getAttribute('href')");
+        await owner.GoTo(message);
+        await owner.Window.LookAt("demo-message");
+        await owner.GoTo(student.Split('?')[0] + "/messages");
+        await owner.Window.LookAt("demo-reach");
     }
 
     /// <summary>The first of everything Today names, each opened as a person would.</summary>
