@@ -25,7 +25,7 @@ public sealed class TelemetryTests : IDisposable
         _office.Services.GetRequiredService<MeterProvider>().ForceFlush();
 
         var words = Words();
-        Assert.Contains(words, w => w == "GET p/{token}");
+        Assert.Contains(words, w => w == "GET p/{token}/{note?}");
         Assert.Contains(words, w => w == "sweep");
         Assert.All(day.Private, secret => Assert.DoesNotContain(words, w => w.Contains(secret, StringComparison.OrdinalIgnoreCase)));
         Assert.DoesNotContain(words, w => w.Contains("127.0.0.1", StringComparison.Ordinal) || w.Contains("localhost", StringComparison.Ordinal));
