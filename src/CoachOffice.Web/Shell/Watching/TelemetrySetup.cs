@@ -12,7 +12,8 @@ namespace CoachOffice.Web.Shell.Watching;
 /// </summary>
 internal static class TelemetrySetup
 {
-    private static readonly string[] Meters = [OfficeMeter.Name, "Microsoft.AspNetCore.Hosting", "Microsoft.AspNetCore.Server.Kestrel", "Microsoft.AspNetCore.RateLimiting", "System.Runtime", "Npgsql"];
+    // Not the database driver's own: its pools are named by the connection string.
+    private static readonly string[] Meters = [OfficeMeter.Name, "Microsoft.AspNetCore.Hosting", "Microsoft.AspNetCore.Server.Kestrel", "Microsoft.AspNetCore.RateLimiting", "System.Runtime"];
 
     public static bool IsOn(IConfiguration configuration) => !string.IsNullOrWhiteSpace(Endpoint(configuration));
 
